@@ -1,0 +1,1 @@
+export type { Content, Printing, Product } from './types.ts';

@@ -1,0 +1,3 @@
+export * from './day.ts';
+export type * from './edtf.ts';
+export * from './types.ts';
