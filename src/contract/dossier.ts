@@ -1,0 +1,76 @@
+import { z } from 'zod';
+import { FactSchema } from './facts.ts';
+import { CellsSchema, FaultSchema } from './rows.ts';
+
+/** A row of a table as it stands in its file; `row` and `cells` are what a change is made from. */
+const row = { row: z.int(), cells: CellsSchema };
+
+export const PrintingRowSchema = z.object({ id: z.string(), ...row });
+export type PrintingRow = z.infer<typeof PrintingRowSchema>;
+
+export const ProductRowSchema = z.object({ id: z.string(), ...row });
+export type ProductRow = z.infer<typeof ProductRowSchema>;
+
+export const ContentRowSchema = z.object({
+  product: z.string(),
+  printing: z.string(),
+  ...row,
+});
+export type ContentRow = z.infer<typeof ContentRowSchema>;
+
+export const SourceRowSchema = z.object({
+  id: z.string(),
+  kind: z.string(),
+  /** Ids of the sources that it says it took things from. */
+  cites: z.array(z.string()),
+  ...row,
+});
+export type SourceRow = z.infer<typeof SourceRowSchema>;
+
+export const ClaimRowSchema = z.object({
+  /** The printing; several where it is not known which of them; none where a product is meant. */
+  printings: z.array(z.string()),
+  product: z.string().exactOptional(),
+  source: z.string(),
+  property: z.string(),
+  value: z.string(),
+  /** First and last day (ISO 8601) that the value can mean, null where open; for dates only. */
+  span: z.tuple([z.string().nullable(), z.string().nullable()]).exactOptional(),
+  ...row,
+});
+export type ClaimRow = z.infer<typeof ClaimRowSchema>;
+
+export const OrderRowSchema = z.object({ earlier: z.string(), later: z.string(), ...row });
+export type OrderRow = z.infer<typeof OrderRowSchema>;
+
+/** A step that can be taken back or taken again, in the words that name it. */
+export const StepSchema = z.object({ label: z.string(), at: z.string() }).nullable();
+export type Step = z.infer<typeof StepSchema>;
+
+/** Answer of `GET /api/dossier`: all that the page shows of the open dossier but the dating. */
+export const DossierSchema = z.object({
+  /** Grows with each change of what is shown, also when another dossier is opened. */
+  version: z.int(),
+  folder: z.string(),
+  /** The invented dossier that comes with the workbench. */
+  demo: z.boolean(),
+  /** False where the folder cannot be written: changes are refused. */
+  writable: z.boolean(),
+  /** Things the collector has to know, in sentences; empty where there is nothing to say. */
+  notices: z.array(z.string()),
+  title: z.string(),
+  subject: z.string(),
+  language: z.string(),
+  printings: z.array(PrintingRowSchema),
+  products: z.array(ProductRowSchema),
+  contents: z.array(ContentRowSchema),
+  sources: z.array(SourceRowSchema),
+  claims: z.array(ClaimRowSchema),
+  orders: z.array(OrderRowSchema),
+  faults: z.array(FaultSchema),
+  /** Disputed facts that are no dates. */
+  facts: z.array(FactSchema),
+  undo: StepSchema,
+  redo: StepSchema,
+});
+export type DossierAnswer = z.infer<typeof DossierSchema>;
