@@ -1,0 +1,28 @@
+import { defineConfig } from 'vitest/config';
+
+const setup = { exclude: ['**/node_modules/**', '**/fixtures/**', 'dist/**'], testTimeout: 30_000 };
+
+export default defineConfig({
+  test: {
+    maxWorkers: 2,
+    projects: [
+      {
+        test: {
+          ...setup,
+          name: 'unit',
+          include: ['{src,tools,checks,demo}/**/*.test.{ts,tsx}'],
+          exclude: [...setup.exclude, 'checks/browser/**'],
+        },
+      },
+      {
+        test: {
+          ...setup,
+          name: 'browser',
+          include: ['checks/browser/**/*.test.ts'],
+          fileParallelism: false,
+          testTimeout: 60_000,
+        },
+      },
+    ],
+  },
+});
