@@ -1,0 +1,3 @@
+import { forbidden, options } from './tools/walls/rules.js';
+
+export default { forbidden, options };
