@@ -1,0 +1,1 @@
+export { filesOf, replaceFile, type FolderFiles } from './files.ts';
