@@ -1,0 +1,2 @@
+export * from './simulate.ts';
+export type * from './types.ts';
