@@ -1,0 +1,62 @@
+import type { Row } from '../../table.ts';
+
+/**
+ * How a claim truly came about in the invented world: a reading of `src/dating/types.ts`, or `fact`
+ * where the claim is no date and true, `wrong` where it is no date and not true.
+ */
+export type Truth =
+  | 'right'
+  | 'next-day'
+  | 'few-days'
+  | 'swapped'
+  | 'first-of-month'
+  | 'year-off'
+  | 'other-moment'
+  | 'row-shift'
+  | 'filled-in'
+  | 'sibling'
+  | 'copied'
+  | 'noise'
+  | 'lead'
+  | 'bound'
+  | 'cover-year'
+  | 'fact'
+  | 'wrong';
+
+/** A row of `claims.csv` with the truth behind it. */
+export interface Statement {
+  readonly row: Row;
+  readonly truth: Truth;
+}
+
+/** What a claim is about: `@id` for a product, else a printing or several with `|`. */
+type About = string;
+
+/** Words around a claim: locator, quote, and more columns where needed. */
+interface Words {
+  readonly at?: string;
+  readonly quote?: string;
+  readonly stated?: string;
+  readonly note?: string;
+}
+
+/** Makes the claims of one source, read on one day unless a claim says otherwise. */
+export function claimsOf(
+  source: string,
+  readOn: string,
+): (about: About, property: string, value: string, truth: Truth, words?: Words) => Statement {
+  return (about, property, value, truth, words = {}) => ({
+    truth,
+    row: {
+      ...(about.startsWith('@') ? { product: about.slice(1) } : { printing: about }),
+      source,
+      property,
+      value,
+      locator: words.at,
+      quote: words.quote,
+      stated_on: words.stated,
+      read_on: readOn,
+      note: words.note,
+    },
+  });
+}
