@@ -1,0 +1,4 @@
+'use strict';
+
+require('./wanted-node.js').demand();
+require('./launch-build.js');

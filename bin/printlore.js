@@ -1,0 +1,5 @@
+#!/usr/bin/env node
+'use strict';
+
+require('./wanted-node.js').demand();
+require('./launch.js');
