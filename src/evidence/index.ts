@@ -1,3 +1,5 @@
 export * from './day.ts';
 export type * from './edtf.ts';
+export { type EdtfReading, parseEdtf } from './edtf-parse.ts';
+export { edtfOfRange } from './edtf-range.ts';
 export * from './types.ts';
