@@ -56,12 +56,19 @@ export function mistaken(
     case 'filled-in':
       return source.fill;
     case 'sibling':
-      return around.siblings.length > 0 ? chance.pick(around.siblings).day : day;
+      return siblingDay(chance, around.siblings) ?? day;
     case 'noise-near':
       return day + sign * (1 + Math.round(15 * chance.gamma(1)));
     case 'noise-far':
       return day + sign * (10 + Math.round(250 * chance.gamma(0.8)));
   }
+}
+
+/** The day of the same product elsewhere, oftenest where it came out first. */
+function siblingDay(chance: Chance, siblings: readonly Release[]): number | undefined {
+  if (siblings.length === 0) return undefined;
+  if (chance.yes(0.4)) return chance.pick(siblings).day;
+  return Math.min(...siblings.map((one) => one.day));
 }
 
 /** A typing error in a day: a digit off, two digits changed round, off by a few; never the same. */

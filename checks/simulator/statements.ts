@@ -48,20 +48,22 @@ export function stateAll(chance: Chance, world: World, covered: readonly Covered
   const kept = new Map<string, Kept>();
   const rows: Row[] = [];
   for (const { source, runs, derivations } of covered) {
-    const fullness = chance.between(0.6, 1);
+    const fullness = chance.between(0.4, 1);
     const expands = chance.yes(0.1);
     for (const run of runs) {
       const from = derivations.find((one) => one.products.includes(run.product));
       for (const release of run.releases) {
         const own = state(chance, world, source, release, around(release));
         const copies = from !== undefined && chance.yes(from.rate);
-        release.printings.forEach((printing, i) => {
-          if (i > 0 && !chance.yes(fullness)) return;
+        const known = world.fame;
+        const rowsOf = release.printings.filter((id) => chance.yes(fullness * known.get(id)!));
+        const least = [...release.printings].sort((a, b) => known.get(b)! - known.get(a)!)[0]!;
+        for (const printing of rowsOf.length > 0 ? rowsOf : [least]) {
           const said = copies ? copied(kept, from, release, printing, own, expands) : own;
           const row = writeRow(chance, source, release, printing, said);
           kept.set(`${source.id} ${printing}`, row);
           rows.push(row);
-        });
+        }
       }
     }
   }

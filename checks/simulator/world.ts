@@ -13,6 +13,8 @@ export interface World {
   readonly last: number;
   /** Day on which each product first came out anywhere. */
   readonly base: ReadonlyMap<string, number>;
+  /** Chance that a source which states a release has a row for the printing. */
+  readonly fame: ReadonlyMap<string, number>;
 }
 
 const MARKETS = [
@@ -53,12 +55,12 @@ function rulesOf(chance: Chance, printings: number, hard: boolean): Rules {
     manyMarkets: chance.between(0.15, 0.7),
     sameDay: chance.between(0, 0.5),
     delay: markets.map(() => chance.between(10, 320)),
-    perRelease: chance.between(0.2, 1.3),
+    perRelease: chance.between(0.2, 2.2),
     editions: chance.between(0, 0.4),
     waves: chance.between(0, 0.5),
     channels: chance.between(0, 0.35),
     periodicals: chance.yes(0.6) ? chance.between(0.05, 0.25) : 0,
-    nobody: chance.between(0, hard ? 0.15 : 0.08),
+    nobody: chance.between(0, hard ? 0.15 : 0.1),
     first,
     last: first + Math.round(years * 365),
   };
@@ -120,7 +122,17 @@ export function makeWorld(chance: Chance, printings: number, hard: boolean): Wor
       });
     }
   }
-  return { ...made, weekdays, base, markets: rules.markets, first: rules.first, last: rules.last };
+  const obscure = chance.between(0.3, 2);
+  const fame = new Map(made.printings.map(({ id }) => [id, chance.beta(1, obscure)]));
+  return {
+    ...made,
+    weekdays,
+    base,
+    fame,
+    markets: rules.markets,
+    first: rules.first,
+    last: rules.last,
+  };
 }
 
 type Slot = Pick<Release, 'product' | 'market' | 'edition' | 'wave' | 'channel' | 'day'>;
