@@ -1,18 +1,23 @@
+import { chance } from '../src/maths/index.ts';
+import { COLUMNS } from './columns.ts';
+import * as desk from './desk/papers.ts';
+import { CHARGES, DESK } from './desk/settings.ts';
+import { LABELS } from './market/labels.ts';
+import { COUNTERFEITS, TRAITS } from './market/marks.ts';
+import { CORRECTIONS, ODD_SALES, SEARCHES } from './market/odd.ts';
+import { populationRows } from './market/population.ts';
+import { rateRows } from './market/rates.ts';
+import { saleRows } from './market/sales.ts';
+import { sightingRows, supplyRows } from './market/seen.ts';
+import { CERTIFICATE_ROWS, SERVICE_ROWS } from './market/services.ts';
+import { slabs } from './market/slabs.ts';
 import { CLAIMS } from './research/claims/index.ts';
-import { ORDERS, PRINTINGS, RELEASES } from './research/printings.ts';
+import { PRINTINGS } from './research/printings.ts';
 import { CONTENTS, PRODUCTS } from './research/products.ts';
+import { ORDERS, RELEASES } from './research/releases.ts';
 import { DERIVES, SOURCES } from './research/sources.ts';
+import { STORY } from './story/text.ts';
 import { type Row, tableText } from './table.ts';
-
-const COLUMNS: Readonly<Record<string, string>> = {
-  'printings.csv':
-    'id subject language market product number finish edition wave art channel printed_name reading also_called rarity printed_in part_of replaced_by',
-  'products.csv': 'id title kind market series issue list_price currency',
-  'contents.csv': 'product printing odds',
-  'sources.csv': 'id title kind citation url accessed archived cites service publish',
-  'claims.csv': 'printing product source property value locator quote stated_on read_on note',
-  'orders.csv': 'earlier later reason',
-};
 
 const MANIFEST = {
   format: 1,
@@ -25,22 +30,73 @@ const MANIFEST = {
 
 /** Every file of the demo dossier by its name in the folder, with its text. */
 export function demoFiles(): ReadonlyMap<string, string> {
-  const tables: Readonly<Record<string, readonly Row[]>> = {
-    'printings.csv': PRINTINGS.map((row) => ({ ...row, subject: MANIFEST.subject })),
-    'products.csv': PRODUCTS,
-    'contents.csv': CONTENTS,
-    'sources.csv': SOURCES,
-    'claims.csv': CLAIMS.map((claim) => claim.row),
-    'orders.csv': ORDERS,
-  };
-  const texts = Object.entries(tables).map(
-    ([name, rows]) => [name, tableText((COLUMNS[name] ?? '').split(' '), rows)] as const,
-  );
-  return new Map([['dossier.json', `${JSON.stringify(MANIFEST, null, 2)}\n`], ...texts]);
+  const tables = Object.entries({ ...researchTables(), ...marketTables(), ...deskTables() });
+  return new Map([
+    ['dossier.json', json(MANIFEST)],
+    ...tables.map(([name, rows]): [string, string] => [name, tableText(columnsOf(name), rows)]),
+    ...STORY,
+    ['desk/desk.json', json(DESK)],
+    ['desk/charges.json', json(CHARGES)],
+  ]);
 }
 
 /** What is true in the invented world, for tests: days, derivations, and how each claim came about. */
 export function truthText(): string {
-  const readings = CLAIMS.map((claim, at) => ({ row: at + 2, truth: claim.truth }));
-  return `${JSON.stringify({ releases: RELEASES, derives: DERIVES, claims: readings }, null, 1)}\n`;
+  const claims = CLAIMS.map((claim, at) => ({ row: at + 2, truth: claim.truth }));
+  const labels = LABELS.map(({ service, label, copies }) => ({ service, label, copies }));
+  return json({ releases: RELEASES, derives: DERIVES, claims, labels });
+}
+
+type Tables = Readonly<Record<string, readonly Row[]>>;
+
+function researchTables(): Tables {
+  return {
+    'printings.csv': PRINTINGS.map((row) => ({ ...row, subject: MANIFEST.subject })),
+    'products.csv': PRODUCTS,
+    'contents.csv': CONTENTS,
+    'traits.csv': TRAITS,
+    'counterfeits.csv': COUNTERFEITS,
+    'sources.csv': SOURCES,
+    'claims.csv': CLAIMS.map((claim) => claim.row),
+    'orders.csv': ORDERS,
+    'searches.csv': SEARCHES,
+    'corrections.csv': CORRECTIONS,
+  };
+}
+
+/** Each table draws from a seed of its own, so that a change in one leaves the others alone. */
+function marketTables(): Tables {
+  const rates = rateRows(chance(311));
+  const all = slabs(chance(312));
+  const sales = [...saleRows(all, rates, chance(313)), ...ODD_SALES];
+  return {
+    'services.csv': SERVICE_ROWS,
+    'certificates.csv': CERTIFICATE_ROWS,
+    'population.csv': populationRows(chance(314)),
+    'rates.csv': rates,
+    'sales.csv': sales.sort((a, b) => ((a.date ?? '') < (b.date ?? '') ? -1 : 1)),
+    'sightings.csv': sightingRows(all, chance(315)),
+    'supply.csv': supplyRows(chance(316)),
+  };
+}
+
+function deskTables(): Tables {
+  return {
+    'desk/copies.csv': desk.COPIES,
+    'desk/parcels.csv': desk.PARCELS,
+    'desk/events.csv': desk.EVENTS,
+    'desk/deadlines.csv': desk.DEADLINES,
+    'desk/observations.csv': desk.OBSERVATIONS,
+    'desk/tiers.csv': desk.TIERS,
+    'desk/batches.csv': desk.BATCHES,
+    'desk/wants.csv': desk.WANTS,
+  };
+}
+
+function columnsOf(name: string): readonly string[] {
+  return (COLUMNS[name] ?? '').split(' ');
+}
+
+function json(value: unknown): string {
+  return `${JSON.stringify(value, null, 1)}\n`;
 }
