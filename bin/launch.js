@@ -22,7 +22,7 @@ async function launch() {
     const { makeReady } = await import('../tools/setup/ready.js');
     await makeReady({ page: words[0] === 'open' });
   }
-  const { main } = await compiled('cli/main.js');
+  const { main } = await compiled('cli/index.js');
   process.exitCode = await main(words, workbench);
 }
 

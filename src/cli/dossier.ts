@@ -1,0 +1,24 @@
+import { stat } from 'node:fs/promises';
+import { type Dossier, readDossier } from '../dossier/index.ts';
+import { filesOf } from '../host/index.ts';
+import { WrongCall } from './wrong-call.ts';
+
+/** Reads the dossier in a folder. Throws `WrongCall` where there is none. */
+export async function dossierIn(folder: string): Promise<Dossier> {
+  const found = await stat(folder).catch((error: NodeJS.ErrnoException) => {
+    throw new WrongCall(`${folder} cannot be opened: ${reasonOf(error)}.`);
+  });
+  if (!found.isDirectory()) throw new WrongCall(`${folder} is not a folder.`);
+  const files = await filesOf(folder);
+  if (!files.names.includes('printings.csv')) {
+    throw new WrongCall(`${folder} is not a dossier: there is no printings.csv in it.`);
+  }
+  return readDossier(files);
+}
+
+/** Why the system could not open something, in plain words. */
+export function reasonOf(error: NodeJS.ErrnoException): string {
+  if (error.code === 'ENOENT') return 'there is no such file or folder';
+  if (error.code === 'EACCES') return 'you may not read it';
+  return error.message;
+}

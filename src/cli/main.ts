@@ -1,0 +1,91 @@
+import { readFileSync } from 'node:fs';
+import { Command, CommanderError, InvalidArgumentError } from 'commander';
+import { ownTerminal, type Terminal } from './terminal.ts';
+import type { Workbench } from './workbench.ts';
+import { WrongCall } from './wrong-call.ts';
+
+/** How a command ended: 0 fine, 1 the data have faults, 2 it was called wrongly. */
+type Exit = 0 | 1 | 2;
+
+const packageFile = new URL('../../package.json', import.meta.url);
+
+/**
+ * Runs the command that the words name and answers how the process should end. Each command is
+ * loaded when it is called, so that asking for help costs nothing.
+ */
+export async function main(
+  words: readonly string[],
+  workbench: Workbench,
+  terminal: Terminal = ownTerminal(),
+): Promise<Exit> {
+  let exit: Exit = 0;
+  const program = programOf(terminal, workbench, (code) => {
+    exit = code;
+  });
+  try {
+    await program.parseAsync([...words], { from: 'user' });
+    return exit;
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
+    if (!(error instanceof WrongCall)) throw error;
+    terminal.say(`${error.message}\n`);
+    return 2;
+  }
+}
+
+function programOf(terminal: Terminal, workbench: Workbench, end: (exit: Exit) => void): Command {
+  const program = new Command('printlore')
+    .description('A workbench for the collector who researches one card through every printing.')
+    .version(JSON.parse(readFileSync(packageFile, 'utf8')).version)
+    .exitOverride()
+    .configureOutput({ writeOut: (text) => void terminal.write(text), writeErr: terminal.say });
+  addResearch(program, terminal, end);
+  program
+    .command('open')
+    .description('open the workbench in the browser')
+    .argument('[folder]', 'dossier to open; else the one opened last, or the demo')
+    .option('--no-open', 'print the address and leave the browser shut')
+    .option('--port <number>', 'port to try first; a busy one gets the next', wholeNumber(65_535))
+    .action(async (folder, options) => {
+      const { open } = await import('./commands/open.ts');
+      await open(folder, options, workbench, terminal);
+    });
+  return program;
+}
+
+function addResearch(program: Command, terminal: Terminal, end: (exit: Exit) => void): void {
+  program
+    .command('check')
+    .description('list every fault in a dossier')
+    .argument('<dossier>', 'folder of the dossier')
+    .option('--json', 'print JSON')
+    .action(async (folder, options) =>
+      end(await (await import('./commands/check.ts')).check(folder, options, terminal)),
+    );
+  program
+    .command('date')
+    .description('say when each printing came out, how sure that is, and why; writes nothing')
+    .argument('<dossier>', 'folder of the dossier')
+    .option('--json', 'print JSON')
+    .option('--seed <number>', 'seed of the random numbers', wholeNumber(Number.MAX_SAFE_INTEGER))
+    .action(async (folder, options) =>
+      end(await (await import('./commands/date.ts')).date(folder, options, terminal)),
+    );
+  program
+    .command('notes')
+    .description('read notes in any shape, line by line, and show what they claim')
+    .argument('<file>', 'text file')
+    .argument('[dossier]', 'dossier whose printings and sources the notes may name')
+    .option('--json', 'print JSON')
+    .action(async (file, folder, options) =>
+      end(await (await import('./commands/notes.ts')).notes(file, folder, options, terminal)),
+    );
+}
+
+function wholeNumber(most: number): (text: string) => number {
+  return (text) => {
+    const value = Number(text);
+    if (/^\d+$/.test(text) && value <= most) return value;
+    throw new InvalidArgumentError(`A whole number from 0 to ${most} is expected.`);
+  };
+}

@@ -1,0 +1,33 @@
+import type { Terminal } from './terminal.ts';
+
+const PATIENCE_MS = 1000;
+const PAUSE_MS = 200;
+
+/** Tells how far a long piece of work has come, where somebody watches and it lasts over a second. */
+export interface Progress {
+  /** `share` from 0 to 1. */
+  report(share: number): void;
+  /** Wipes the line. */
+  end(): void;
+}
+
+/** Progress on standard error, one line that is written over. */
+export function progressOn(
+  terminal: Terminal,
+  what: string,
+  now: () => number = () => performance.now(),
+): Progress {
+  const began = now();
+  let last = Number.NEGATIVE_INFINITY;
+  return {
+    report(share) {
+      const time = now();
+      if (!terminal.watched || time - began < PATIENCE_MS || time - last < PAUSE_MS) return;
+      last = time;
+      terminal.say(`\r${what} … ${String(Math.floor(share * 100)).padStart(3)} %`);
+    },
+    end() {
+      if (last > Number.NEGATIVE_INFINITY) terminal.say(`\r${' '.repeat(what.length + 8)}\r`);
+    },
+  };
+}

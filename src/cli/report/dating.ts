@@ -1,0 +1,102 @@
+import type { DatedPrinting, Dating } from '../../dating/index.ts';
+import { sourcesReport } from './sources.ts';
+import { tableOf } from './table.ts';
+import { wrapped } from './width.ts';
+import { counted, dayInWords, percent, runInWords } from './words.ts';
+
+/**
+ * The chronology for reading, part by part: printings in order with what is known of each day, then
+ * slips, sources and leads.
+ */
+export function* datingReport(dating: Dating, title: string, width: number): Generator<string> {
+  const { printings, sources, monte_carlo_error: error } = dating;
+  const slips = printings.flatMap(({ claims }) => claims.filter(({ slip }) => slip)).length;
+  yield `${title || 'Chronology'}: ${counted(printings.length, 'printing')}, ${counted(sources.length, 'source')}, ${counted(slips, 'slip')}\n\n`;
+  yield chronology(dating, width);
+  yield `\nSeed ${dating.seed}; a probability may be off by ${(error * 100).toFixed(1)} points (one standard error) from sampling.\n`;
+  if (slips > 0) yield `\nSlips\n\n${slipsReport(printings, width)}`;
+  if (sources.length > 0) yield `\nSources\n\n${sourcesReport(sources, width)}`;
+  if (dating.leads.length > 0) yield `\nWhat to look for next\n\n${leadsReport(dating, width)}`;
+}
+
+function chronology({ printings, order, sequences }: Dating, width: number): string {
+  const byId = new Map(printings.map((printing) => [printing.id, printing]));
+  const after = new Map(sequences.map((sequence) => [sequence.later, sequence]));
+  const columns = [
+    { head: 'printing', most: 32 },
+    { head: 'came out' },
+    { head: 'p', align: 'right' },
+    { head: '95 % within' },
+    { head: 'order and doubt' },
+  ] as const;
+  const rows = order.flatMap((id, place) => {
+    const printing = byId.get(id);
+    if (!printing) return [];
+    const sequence = after.get(id);
+    const follows = sequence && sequence.earlier === order[place - 1] ? sequence : undefined;
+    const doubt = [
+      follows ? inOrder(follows.p, follows.p_same_day, follows.stated) : '',
+      ...doubts(printing),
+    ];
+    return [[id, ...dayCells(printing), doubt.filter(Boolean).join('; ')]];
+  });
+  return tableOf(columns, rows, width);
+}
+
+function dayCells({ best, p_best, interval95, state }: DatedPrinting): readonly string[] {
+  if (best === null || interval95 === null) return ['not known', '', ''];
+  const [first, last] = interval95;
+  const run = first === last ? 'that day' : runInWords(first, last);
+  if (state === 'bounded') return ['no dated claim', '', run];
+  return [state === 'day' ? dayInWords(best) : `${dayInWords(best)} ?`, percent(p_best), run];
+}
+
+function inOrder(p: number, same: number, stated: boolean): string {
+  if (stated) return 'after the one above, as stated';
+  if (same >= 0.5) return `same day as above ${percent(same)}`;
+  return `after the one above ${percent(p)}`;
+}
+
+function doubts({ modes, state, edtf }: DatedPrinting): readonly string[] {
+  if (state === 'open') return ['nothing bounds it'];
+  if (state === 'bounded') return [`only what sequence and dossier leave: ${edtf}`];
+  return modes.length < 2
+    ? []
+    : [
+        `either ${modes.map(({ from, to, p }) => `${runInWords(from, to)} (${percent(p)})`).join(' or ')}`,
+      ];
+}
+
+function slipsReport(printings: readonly DatedPrinting[], width: number): string {
+  const slips = printings.flatMap(({ id, claims }) =>
+    claims.filter(({ slip }) => slip).map((claim) => ({ id, claim })),
+  );
+  const columns = [
+    { head: 'row', align: 'right' },
+    { head: 'source', most: 24 },
+    { head: 'printing', most: 24 },
+    { head: 'says', most: 22 },
+    { head: 'most probably' },
+  ] as const;
+  const rows = slips.map(({ id, claim }) => [
+    String(claim.row),
+    claim.source,
+    id,
+    claim.property === 'on-sale' ? claim.value : `${claim.property} ${claim.value}`,
+    `${claim.explanation} (${percent(claim.p_reading)}; right ${percent(claim.p_right)})`,
+  ]);
+  return tableOf(columns, rows, width);
+}
+
+function leadsReport({ leads }: Dating, width: number): string {
+  return leads
+    .map(({ gain_bits, words }) => {
+      const [first = '', ...rest] = wrapped(words, width - 11);
+      const lines = [
+        `${gain_bits.toFixed(2).padStart(5)} bit  ${first}`,
+        ...rest.map((line) => `${' '.repeat(11)}${line}`),
+      ];
+      return lines.map((line) => `${line}\n`).join('');
+    })
+    .join('');
+}

@@ -1,0 +1,39 @@
+import type { DatedSource } from '../../dating/index.ts';
+import { tableOf } from './table.ts';
+import { percent } from './words.ts';
+
+const WORTH_SAYING = 0.1;
+
+/** Sources with how often they are right, whom they take from, and their habits. */
+export function sourcesReport(sources: readonly DatedSource[], width: number): string {
+  const columns = [
+    { head: 'source', most: 28 },
+    { head: 'claims', align: 'right' },
+    { head: 'right', align: 'right' },
+    { head: '95 %' },
+    { head: 'taken from, habits' },
+  ] as const;
+  const rows = sources.map((source) => [
+    source.id,
+    String(source.claims),
+    source.accuracy === null ? '' : percent(source.accuracy),
+    source.accuracy95 === null
+      ? ''
+      : source.accuracy95.map((end) => Math.round(end * 100)).join('–'),
+    [...derivations(source), ...habits(source)].join('; '),
+  ]);
+  return tableOf(columns, rows, width);
+}
+
+function derivations({ derives }: DatedSource): readonly string[] {
+  return derives
+    .filter(({ p }) => p >= WORTH_SAYING)
+    .map(({ from, p }) => `taken from ${from} ${percent(p)}`);
+}
+
+function habits({ habits: all }: DatedSource): readonly string[] {
+  return all
+    .filter(({ share }) => share >= WORTH_SAYING)
+    .slice(0, 2)
+    .map(({ words, share }) => `${words} ${percent(share)}`);
+}
