@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { FactSchema } from './facts.ts';
-import { CellsSchema, FaultSchema } from './rows.ts';
+import { CellsSchema, ConflictSchema, FaultSchema } from './rows.ts';
 
 /** A row of a table as it stands in its file; `row` and `cells` are what a change is made from. */
 const row = { row: z.int(), cells: CellsSchema };
@@ -47,6 +47,17 @@ export type OrderRow = z.infer<typeof OrderRowSchema>;
 export const StepSchema = z.object({ label: z.string(), at: z.string() }).nullable();
 export type Step = z.infer<typeof StepSchema>;
 
+/**
+ * An acknowledged change that a file could not take any more, because its row was edited meanwhile
+ * (after a crash): the collector is asked, and `POST /api/settle` carries the word.
+ */
+export const UnsettledSchema = z.object({
+  id: z.int(),
+  label: z.string(),
+  conflicts: z.array(ConflictSchema),
+});
+export type WireUnsettled = z.infer<typeof UnsettledSchema>;
+
 /** Answer of `GET /api/dossier`: all that the page shows of the open dossier but the dating. */
 export const DossierSchema = z.object({
   /** Grows with each change of what is shown, also when another dossier is opened. */
@@ -72,5 +83,6 @@ export const DossierSchema = z.object({
   facts: z.array(FactSchema),
   undo: StepSchema,
   redo: StepSchema,
+  unsettled: z.array(UnsettledSchema),
 });
 export type DossierAnswer = z.infer<typeof DossierSchema>;

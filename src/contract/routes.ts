@@ -28,6 +28,10 @@ export const ChangedSchema = z.object({
 });
 export type Changed = z.infer<typeof ChangedSchema>;
 
+/** Body of `POST /api/settle`: make the change over the row as it is now, or give it up. */
+export const SettleRequestSchema = z.object({ id: z.int(), keep: z.enum(['mine', 'theirs']) });
+export type SettleRequest = z.infer<typeof SettleRequestSchema>;
+
 /** Body of `POST /api/begin`: a new dossier in the data folder, which is then open. */
 export const BeginRequestSchema = z.object({
   title: z.string().trim().min(1).max(200),

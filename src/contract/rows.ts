@@ -14,15 +14,18 @@ export const ChangeSchema = z.object({
   row: z.int().min(1).exactOptional(),
   before: CellsSchema.exactOptional(),
   after: CellsSchema.exactOptional(),
+  /** The row to the letter, as undo keeps it; a page need not send it. */
+  raw: z.string().max(1_000_000).exactOptional(),
 });
 export type WireChange = z.infer<typeof ChangeSchema>;
 
-/** A change that could not be made, because the row is not what the collector had seen. */
+/** A change that could not be made, because the row that it speaks of is not there, or not alone. */
 export const ConflictSchema = z.object({
   change: ChangeSchema,
-  /** What the row holds now; missing where the row is gone. */
-  found: CellsSchema.exactOptional(),
-  message: z.string(),
+  /** `gone`: no row is as `before` says; `several`: more than one is, and the hint names none. */
+  reason: z.enum(['gone', 'several']),
+  /** What stands at the hint now: with this as its `before` the change can be sent again. */
+  now: CellsSchema.exactOptional(),
 });
 export type WireConflict = z.infer<typeof ConflictSchema>;
 
