@@ -12,23 +12,27 @@ export const NotesRequestSchema = z.object({
 export type NotesRequest = z.infer<typeof NotesRequestSchema>;
 
 export const NotesLineSchema = z.object({
-  /** From 1. */
-  line: z.int(),
-  /** Columns of `printings.csv` that the line itself tells. */
+  line: z.number(),
   printing: CellsSchema.nullable(),
   claims: z.array(
     z.object({
       property: z.string(),
-      /** EDTF; a day that can be read two ways is the set of both. */
       value: z.string(),
-      /** In the words of the note. */
       source: z.string().nullable(),
       p: z.number(),
+      words: z.string(),
+      two_way: z.boolean(),
     }),
   ),
   left_over: z.string(),
+  kind: z.enum(['blank', 'heading', 'header', 'item', 'row', 'rule']),
+  context: z.object({
+    printing: CellsSchema.nullable(),
+    source: z.string().nullable(),
+    year: z.number().nullable(),
+  }),
 });
 
-/** Answer of `POST /api/notes`. */
+/** Answer of `POST /api/notes`: the shape of `NotesReading` in the evidence step. */
 export const NotesAnswerSchema = z.object({ lines: z.array(NotesLineSchema) });
 export type NotesAnswer = z.infer<typeof NotesAnswerSchema>;

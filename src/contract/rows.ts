@@ -26,6 +26,8 @@ export const ConflictSchema = z.object({
   reason: z.enum(['gone', 'several']),
   /** What stands at the hint now: with this as its `before` the change can be sent again. */
   now: CellsSchema.exactOptional(),
+  /** The same in a sentence. */
+  message: z.string(),
 });
 export type WireConflict = z.infer<typeof ConflictSchema>;
 
