@@ -1,6 +1,6 @@
-import type { DatedPrinting, Dating } from '../../dating/index.ts';
+import type { DatedPrinting, Dating, Sequence } from '../../dating/index.ts';
 import { sourcesReport } from './sources.ts';
-import { tableOf } from './table.ts';
+import { type Row, tableOf } from './table.ts';
 import { wrapped } from './width.ts';
 import { counted, dayInWords, percent, runInWords } from './words.ts';
 
@@ -13,32 +13,34 @@ export function* datingReport(dating: Dating, title: string, width: number): Gen
   const slips = printings.flatMap(({ claims }) => claims.filter(({ slip }) => slip)).length;
   yield `${title || 'Chronology'}: ${counted(printings.length, 'printing')}, ${counted(sources.length, 'source')}, ${counted(slips, 'slip')}\n\n`;
   yield chronology(dating, width);
-  yield `\nSeed ${dating.seed}; a probability may be off by ${(error * 100).toFixed(1)} points (one standard error) from sampling.\n`;
+  yield `\n${wrapped(sampling(dating.seed, error), width).join('\n')}\n`;
   if (slips > 0) yield `\nSlips\n\n${slipsReport(printings, width)}`;
   if (sources.length > 0) yield `\nSources\n\n${sourcesReport(sources, width)}`;
   if (dating.leads.length > 0) yield `\nWhat to look for next\n\n${leadsReport(dating, width)}`;
+}
+
+function sampling(seed: number, error: number): string {
+  if (error === 0) return 'The probabilities are exact.';
+  const points = (error * 100).toFixed(1);
+  return `Seed ${seed}: by sampling, a probability may be off by ${points} points (standard error).`;
 }
 
 function chronology({ printings, order, sequences }: Dating, width: number): string {
   const byId = new Map(printings.map((printing) => [printing.id, printing]));
   const after = new Map(sequences.map((sequence) => [sequence.later, sequence]));
   const columns = [
-    { head: 'printing', most: 32 },
+    { head: 'printing' },
     { head: 'came out' },
     { head: 'p', align: 'right' },
     { head: '95 % within' },
-    { head: 'order and doubt' },
+    { head: 'after the one above' },
   ] as const;
-  const rows = order.flatMap((id, place) => {
+  const rows = order.flatMap((id, place): readonly Row[] => {
     const printing = byId.get(id);
     if (!printing) return [];
     const sequence = after.get(id);
-    const follows = sequence && sequence.earlier === order[place - 1] ? sequence : undefined;
-    const doubt = [
-      follows ? inOrder(follows.p, follows.p_same_day, follows.stated) : '',
-      ...doubts(printing),
-    ];
-    return [[id, ...dayCells(printing), doubt.filter(Boolean).join('; ')]];
+    const follows = sequence?.earlier === order[place - 1] ? sequence : undefined;
+    return [[id, ...dayCells(printing), follows ? inOrder(follows) : ''], ...doubts(printing)];
   });
   return tableOf(columns, rows, width);
 }
@@ -51,20 +53,17 @@ function dayCells({ best, p_best, interval95, state }: DatedPrinting): readonly 
   return [state === 'day' ? dayInWords(best) : `${dayInWords(best)} ?`, percent(p_best), run];
 }
 
-function inOrder(p: number, same: number, stated: boolean): string {
-  if (stated) return 'after the one above, as stated';
-  if (same >= 0.5) return `same day as above ${percent(same)}`;
-  return `after the one above ${percent(p)}`;
+function inOrder({ p, p_same_day, stated }: Sequence): string {
+  if (stated) return 'stated';
+  return p_same_day >= 0.5 ? `same day ${percent(p_same_day)}` : percent(p);
 }
 
 function doubts({ modes, state, edtf }: DatedPrinting): readonly string[] {
   if (state === 'open') return ['nothing bounds it'];
   if (state === 'bounded') return [`only what sequence and dossier leave: ${edtf}`];
-  return modes.length < 2
-    ? []
-    : [
-        `either ${modes.map(({ from, to, p }) => `${runInWords(from, to)} (${percent(p)})`).join(' or ')}`,
-      ];
+  if (modes.length < 2) return [];
+  const peaks = modes.map(({ from, to, p }) => `${runInWords(from, to)} (${percent(p)})`);
+  return [`either ${peaks.join(' or ')}`];
 }
 
 function slipsReport(printings: readonly DatedPrinting[], width: number): string {
@@ -73,9 +72,9 @@ function slipsReport(printings: readonly DatedPrinting[], width: number): string
   );
   const columns = [
     { head: 'row', align: 'right' },
-    { head: 'source', most: 24 },
-    { head: 'printing', most: 24 },
-    { head: 'says', most: 22 },
+    { head: 'source' },
+    { head: 'printing' },
+    { head: 'says' },
     { head: 'most probably' },
   ] as const;
   const rows = slips.map(({ id, claim }) => [

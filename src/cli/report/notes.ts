@@ -8,9 +8,9 @@ export function notesReport(reading: NotesReading, text: string, width: number):
   const claims = reading.lines.reduce((sum, { claims: own }) => sum + own.length, 0);
   const columns = [
     { head: 'line', align: 'right' },
-    { head: 'written', most: 34 },
-    { head: 'claims', most: 12 },
-    { head: 'value', most: 24 },
+    { head: 'written' },
+    { head: 'claims' },
+    { head: 'value' },
     { head: 'p', align: 'right' },
     { head: 'source' },
   ] as const;

@@ -7,7 +7,7 @@ const WORTH_SAYING = 0.1;
 /** Sources with how often they are right, whom they take from, and their habits. */
 export function sourcesReport(sources: readonly DatedSource[], width: number): string {
   const columns = [
-    { head: 'source', most: 28 },
+    { head: 'source' },
     { head: 'claims', align: 'right' },
     { head: 'right', align: 'right' },
     { head: '95 %' },

@@ -23,8 +23,14 @@ describe('tableOf', () => {
     }
   });
 
-  it('holds a column at its widest', () => {
-    const table = tableOf([{ head: 'id', most: 4 }, { head: '' }], [['abcdefgh', 'z']], 60);
-    expect(table).toBe('id\nabcd  z\nefgh\n');
+  it('puts a text below its row, across all columns', () => {
+    const table = tableOf([{ head: 'id' }, { head: '' }], [['a', 'z'], 'nothing bounds it'], 60);
+    expect(table).toBe('id\na   z\n    nothing bounds it\n');
+  });
+
+  it('narrows the widest column first', () => {
+    const wide = 'word '.repeat(20).trim();
+    const lines = tableOf([{ head: 'id' }, { head: 'a' }], [['abcdefgh', wide]], 30).split('\n');
+    expect(lines[1]).toBe('abcdefgh  word word word word');
   });
 });

@@ -1,44 +1,60 @@
 import { padded, widthOf, wrapped } from './width.ts';
 
-/** A column of a table; the last one takes what room is left and wraps. */
+/** A column of a table. */
 export interface Column {
   readonly head: string;
   readonly align?: 'left' | 'right';
-  /** Widest that it may become; longer cells wrap. */
-  readonly most?: number;
 }
 
-const GAP = '  ';
+/** Cells, one a column; or one text that stands below the row before it, across all columns. */
+export type Row = readonly string[] | string;
 
-/** A table for the terminal, aligned by what letters take on the screen, in lines within `width`. */
-export function tableOf(
-  columns: readonly Column[],
-  rows: readonly (readonly string[])[],
-  width: number,
-): string {
+const GAP = '  ';
+const INDENT = '    ';
+const NARROWEST = 6;
+
+/**
+ * A table for the terminal, aligned by what letters take on the screen. Where it is wider than
+ * `width`, its widest columns are narrowed and their cells wrapped.
+ */
+export function tableOf(columns: readonly Column[], rows: readonly Row[], width: number): string {
   const widths = widthsOf(columns, rows, width);
   const line = (cells: readonly string[]) =>
     cells
       .map((cell, i) => padded(cell, widths[i] ?? 0, columns[i]?.align))
       .join(GAP)
       .trimEnd();
-  const body = rows.flatMap((row) => brokenUp(row, widths).map(line));
-  const heads = columns.map(({ head }) => head);
-  const head = heads.some((word) => word !== '') ? [line(heads)] : [];
+  const body = rows.flatMap((row) =>
+    typeof row === 'string' ? below(row, width) : brokenUp(row, widths).map(line),
+  );
+  const head = brokenUp(
+    columns.map((column) => column.head),
+    widths,
+  ).map(line);
   return [...head, ...body].map((text) => `${text}\n`).join('');
+}
+
+function below(text: string, width: number): readonly string[] {
+  return wrapped(text, width - INDENT.length).map((line) => INDENT + line);
 }
 
 function widthsOf(
   columns: readonly Column[],
-  rows: readonly (readonly string[])[],
+  rows: readonly Row[],
   width: number,
 ): readonly number[] {
-  const widths = columns.map(({ head, most = Number.POSITIVE_INFINITY }, i) => {
-    const widest = rows.reduce((so, row) => Math.max(so, widthOf(row[i] ?? '')), widthOf(head));
-    return Math.max(widthOf(head), Math.min(most, widest));
-  });
-  const taken = widths.slice(0, -1).reduce((sum, one) => sum + one + GAP.length, 0);
-  return [...widths.slice(0, -1), Math.min(widths.at(-1) ?? 0, Math.max(20, width - taken))];
+  const widths = columns.map(({ head }, i) =>
+    rows.reduce(
+      (so, row) => (typeof row === 'string' ? so : Math.max(so, widthOf(row[i] ?? ''))),
+      widthOf(head),
+    ),
+  );
+  const room = width - GAP.length * (columns.length - 1);
+  for (let over = widths.reduce((sum, one) => sum + one, 0) - room; over > 0; over -= 1) {
+    const widest = widths.indexOf(Math.max(...widths));
+    widths[widest] = Math.max(NARROWEST, (widths[widest] ?? 0) - 1);
+  }
+  return widths;
 }
 
 function brokenUp(row: readonly string[], widths: readonly number[]): readonly string[][] {
