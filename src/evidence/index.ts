@@ -3,3 +3,4 @@ export type * from './edtf.ts';
 export { type EdtfReading, parseEdtf } from './edtf-parse.ts';
 export { edtfOfRange } from './edtf-range.ts';
 export * from './types.ts';
+export * from './facts/index.ts';

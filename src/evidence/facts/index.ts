@@ -1,0 +1,2 @@
+export * from './latent.ts';
+export type * from './types.ts';

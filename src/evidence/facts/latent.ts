@@ -1,0 +1,137 @@
+import { chanceOf, commonness, ratesOf, shares } from './counts.ts';
+
+/** One source's word on one item. */
+export interface Voice {
+  readonly item: number;
+  readonly source: number;
+  /** Index of the value in the vocabulary of the item's group. */
+  readonly value: number;
+  /** How much it counts, above 0; 1 for a claim that is certainly about this item. */
+  readonly weight: number;
+  /** Chance that it was taken from another source that says this very thing. */
+  readonly copied: number;
+  /** Chance that it was taken from a source that speaks of the item, whatever that says; below 1. */
+  readonly derived: number;
+}
+
+/** Something with one true value out of a vocabulary that it shares with others of its group. */
+export interface Item {
+  readonly group: number;
+  /** Values of the vocabulary that may be true; all others together are one further candidate. */
+  readonly candidates: readonly number[];
+}
+
+/** Which rates the voices share: cells in rows of `columns`, whose rates add up to 1 in each row. */
+export interface Tying {
+  readonly columns: number;
+  /** Pseudo-observations in each cell, before any voice is heard. */
+  readonly pseudo: Float64Array;
+  /** The cell of a source's word where `truth` is the true value (-1: one that nobody names). */
+  cell(source: number, truth: number, value: number): number;
+  /** Share of the cell's rate that falls on this very value, above 0. */
+  share(group: number, truth: number, value: number): number;
+}
+
+export interface Problem {
+  readonly items: readonly Item[];
+  readonly voices: readonly Voice[];
+  readonly tying: Tying;
+  /** Size of each group's vocabulary, values that nobody names counted. */
+  readonly vocabulary: readonly number[];
+  /** Pseudo-observations of each value of a vocabulary. */
+  readonly classPseudo: number;
+  /**
+   * `left out`: rates are integrated, each voice judged by what its source said elsewhere;
+   * `counted`: rates are plugged in, as in Dawid and Skene's own EM.
+   */
+  readonly own: 'left out' | 'counted';
+}
+
+export interface Truths {
+  /** For each item the probability of each candidate, and of all other values last. */
+  readonly posterior: readonly Float64Array[];
+  /** Rate of each cell of the tying. */
+  readonly rates: Float64Array;
+  readonly sweeps: number;
+  /** Largest change of a probability in the last sweep. */
+  readonly change: number;
+}
+
+const SWEEPS = 500;
+const ENOUGH = 1e-13;
+
+/**
+ * True values behind the words of sources of unknown reliability: the EM of `dawid:1979` where
+ * voices are `counted`, and its collapsed variational counterpart (`asuncion:2009`, CVB0) where a
+ * voice is `left out` of its own source's rates. Starts from the shares of votes; the cost of a
+ * sweep grows with voices × candidates.
+ *
+ * Misleads where sources share errors without their derivation being known. The collapsed form is
+ * an approximation; against enumeration it is measured in `checks/witness`.
+ */
+export function latentTruth(problem: Problem): Truths {
+  const byItem = Array.from({ length: problem.items.length }, (): number[] => []);
+  problem.voices.forEach(({ item }, voice) => {
+    byItem[item]!.push(voice);
+  });
+  let posterior = problem.items.map((_, i) => voteShares(problem, i, byItem[i]!));
+  let rates = shares(problem.tying.pseudo, problem.tying.columns);
+  let change = 1;
+  let sweeps = 0;
+  for (; sweeps < SWEEPS && change > ENOUGH; sweeps++) {
+    const next = sweep(problem, byItem, posterior, rates);
+    change = largestChange(posterior, next.posterior);
+    ({ posterior, rates } = next);
+  }
+  return { posterior, rates, sweeps, change };
+}
+
+function sweep(
+  problem: Problem,
+  byItem: readonly (readonly number[])[],
+  posterior: readonly Float64Array[],
+  before: Float64Array,
+): { posterior: Float64Array[]; rates: Float64Array } {
+  const common = commonness(problem, posterior);
+  const rates = ratesOf(problem, posterior, before);
+  const next = problem.items.map((item, i) => {
+    const own = posterior[i]!;
+    const log = Array.from(own, (_, t) => {
+      let sum = Math.log(common(item, own, t < item.candidates.length ? t : -1));
+      for (const voice of byItem[i]!)
+        sum += problem.voices[voice]!.weight * Math.log(chanceOf(problem, voice, t, rates));
+      return sum;
+    });
+    return normalised(log);
+  });
+  return { posterior: next, rates: rates.rate };
+}
+
+function voteShares(problem: Problem, item: number, voices: readonly number[]): Float64Array {
+  const { candidates } = problem.items[item]!;
+  const votes = new Float64Array(candidates.length + 1);
+  let total = 0;
+  for (const voice of voices) {
+    const { value, weight, derived } = problem.voices[voice]!;
+    votes[candidates.indexOf(value)]! += weight * (1 - derived);
+    total += weight * (1 - derived);
+  }
+  return total > 0 ? votes.map((v) => v / total) : votes.fill(1 / votes.length);
+}
+
+function normalised(log: readonly number[]): Float64Array {
+  const top = Math.max(...log);
+  const weights = Float64Array.from(log, (l) => Math.exp(l - top));
+  const sum = weights.reduce((a, b) => a + b, 0);
+  return weights.map((w) => w / sum);
+}
+
+function largestChange(a: readonly Float64Array[], b: readonly Float64Array[]): number {
+  let largest = 0;
+  a.forEach((before, i) => {
+    before.forEach((p, t) => {
+      largest = Math.max(largest, Math.abs(p - b[i]![t]!));
+    });
+  });
+  return largest;
+}
