@@ -42,7 +42,7 @@ export function writeDossier(folder: string, { evidence, truth }: Simulated, tit
           printing: claim.printings.join('|'),
           stated_on: claim.stated_on?.text,
           read_on: claim.read_on?.text,
-        }) as Row,
+        }) as unknown as Row,
     ),
   );
   put(

@@ -1,0 +1,63 @@
+import { parseArgs } from 'node:util';
+import { ENGINES } from './engines.ts';
+import { header, row } from './report.ts';
+import { type Score, score } from './score.ts';
+import { simulate } from './simulate.ts';
+import type { Difficulty, Simulated } from './types.ts';
+import { worstOf } from './worst.ts';
+import { writeDossier } from './write.ts';
+
+const USUAL_CLAIMS: Readonly<Record<string, number>> = { '12': 80, '60': 500 };
+
+const { values } = parseArgs({
+  options: {
+    engine: { type: 'string', default: 'all' },
+    printings: { type: 'string', default: '12' },
+    claims: { type: 'string' },
+    sources: { type: 'string' },
+    difficulty: { type: 'string', default: 'medium' },
+    dossiers: { type: 'string', default: '40' },
+    seed: { type: 'string', default: '1' },
+    worst: { type: 'string' },
+    write: { type: 'string' },
+    bins: { type: 'boolean', default: false },
+  },
+});
+
+function dossier(seed: number): Simulated {
+  const printings = Number(values.printings);
+  return simulate({
+    seed,
+    printings,
+    claims: Number(values.claims ?? USUAL_CLAIMS[values.printings] ?? printings * 12),
+    difficulty: values.difficulty as Difficulty,
+    ...(values.sources && { sources: Number(values.sources) }),
+  });
+}
+
+const seed = Number(values.seed);
+if (values.write !== undefined) {
+  writeDossier(values.write, dossier(seed), `Simulated, seed ${seed}`);
+} else {
+  const all = ['majority', 'em', 'informed', 'date'];
+  const names = values.engine === 'all' ? all : values.engine.split(',');
+  console.log(header());
+  for (const name of names) {
+    const engine = ENGINES[name];
+    if (engine === undefined) throw new RangeError(`no engine ${name}`);
+    const scores: Score[] = [];
+    const times: number[] = [];
+    const cases: string[] = [];
+    for (let i = 0; i < Number(values.dossiers); i++) {
+      const one = dossier(seed * 100_000 + i);
+      const start = performance.now();
+      const answer = engine(one.evidence, one.truth, seed);
+      times.push(performance.now() - start);
+      scores.push(score(answer, one));
+      if (values.worst)
+        cases.push(...worstOf(answer, one, Number(values.worst), seed * 100_000 + i));
+    }
+    console.log(row(name, scores, times, values.bins));
+    if (values.worst) console.log(cases.sort().slice(0, Number(values.worst)).join('\n\n'));
+  }
+}
