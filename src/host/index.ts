@@ -1,1 +1,11 @@
-export { filesOf, replaceFile, type FolderFiles } from './files.ts';
+export { now } from './clock.ts';
+export {
+  type DataFolder,
+  makeDataFolder,
+  type Surroundings,
+  usualDataFolder,
+} from './data-folder.ts';
+export { type FolderFiles, filesOf, replaceFile } from './files.ts';
+export { noteRecent, type Recent, readRecent } from './recent.ts';
+export { answerTasks, Cancelled, openThread, type Thread } from './thread.ts';
+export { type Pace, type Watch, watchFolder } from './watch.ts';

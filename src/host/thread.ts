@@ -1,0 +1,107 @@
+import { parentPort, Worker } from 'node:worker_threads';
+
+/** A thread that works on one task at a time and stays warm between them. */
+export interface Thread<Task, Answer> {
+  /**
+   * Works on a task, which is copied into the thread. Once `signal` is aborted the work is thrown
+   * away with its thread, and a new one is made. Rejects with what the work threw, or `Cancelled`.
+   */
+  run(task: Task, signal?: AbortSignal): Promise<Answer>;
+  close(): Promise<void>;
+}
+
+interface Reply<Answer> {
+  readonly answer?: Answer;
+  readonly error?: string;
+}
+
+/** The end of a task that is no longer wanted. */
+export class Cancelled extends Error {
+  override name = 'Cancelled';
+}
+
+/** A worker, and the failure that ended it while nobody was waiting for an answer. */
+interface Live {
+  readonly worker: Worker;
+  failure?: Error;
+}
+
+/** Starts a thread at a module that calls `answerTasks`; a `.ts` entry is for a source checkout. */
+export function openThread<Task, Answer>(entry: URL): Thread<Task, Answer> {
+  let live = launch(entry);
+  let stop: ((why: Error) => void) | undefined;
+  const run = (task: Task, signal?: AbortSignal): Promise<Answer> => {
+    if (stop) throw new Error('the thread is at work');
+    if (signal?.aborted) return Promise.reject(new Cancelled());
+    if (live.failure) {
+      const { failure } = live;
+      live = launch(entry);
+      return Promise.reject(failure);
+    }
+    const used = live;
+    const { answer, reject } = ask<Task, Answer>(used.worker, task);
+    const cancel = () => reject(new Cancelled());
+    signal?.addEventListener('abort', cancel);
+    stop = reject;
+    return answer
+      .catch(async (error: unknown) => {
+        if (error instanceof WorkFailed) throw error;
+        live = launch(entry);
+        await used.worker.terminate();
+        throw error;
+      })
+      .finally(() => {
+        stop = undefined;
+        signal?.removeEventListener('abort', cancel);
+      });
+  };
+  const close = async () => {
+    stop?.(new Cancelled());
+    await live.worker.terminate();
+  };
+  return { run, close };
+}
+
+/** What the work itself threw; the thread is none the worse for it. */
+class WorkFailed extends Error {}
+
+/** Sends a task and waits for its reply, for the worker's end, or for `reject`. */
+function ask<Task, Answer>(worker: Worker, task: Task) {
+  let reject: (why: Error) => void = () => undefined;
+  const answer = new Promise<Answer>((resolve, rejectAnswer) => {
+    reject = rejectAnswer;
+    worker.once('message', ({ answer: value, error }: Reply<Answer>) =>
+      error === undefined ? resolve(value as Answer) : rejectAnswer(new WorkFailed(error)),
+    );
+    worker.once('error', rejectAnswer);
+    worker.once('exit', () => rejectAnswer(new Error('the thread ended unexpectedly')));
+    worker.postMessage(task);
+  }).finally(() => worker.removeAllListeners('message').removeAllListeners('exit'));
+  return { answer, reject: (why: Error) => reject(why) };
+}
+
+function launch(entry: URL): Live {
+  const worker = entry.pathname.endsWith('.ts')
+    ? new Worker(new URL('./from-source.js', import.meta.url), { workerData: entry.href })
+    : new Worker(entry);
+  const live: Live = { worker };
+  worker.on('error', (failure: Error) => {
+    live.failure = failure;
+  });
+  worker.unref();
+  return live;
+}
+
+/** For the module that a thread starts at: answers each task with what `work` makes of it. */
+export function answerTasks<Task, Answer>(work: (task: Task) => Answer | Promise<Answer>): void {
+  if (!parentPort) throw new TypeError('answerTasks is for a thread');
+  const port = parentPort;
+  port.on('message', async (task: Task) => {
+    try {
+      port.postMessage({ answer: await work(task) } satisfies Reply<Answer>);
+    } catch (error) {
+      const words = error instanceof Error ? error.message : String(error);
+      port.postMessage({ error: words } satisfies Reply<Answer>);
+    }
+  });
+}
