@@ -1,1 +1,2 @@
+export { date } from './date.ts';
 export type * from './types.ts';

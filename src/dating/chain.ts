@@ -1,0 +1,87 @@
+import { drawReadings } from './attribution.ts';
+import { drawDay, fillProduct } from './days.ts';
+import { applyViews, drawLag, drawParent, type Kinship, predictViews } from './derivation.ts';
+import { fillRow } from './likelihood.ts';
+import { MAX_LAGS, type Problem } from './problem.ts';
+import { drawRates, fillShares } from './rates.ts';
+import { drawHists, NO_DAY, type State } from './state.ts';
+import { countWeekday } from './weekdays.ts';
+
+/** What does not change from sweep to sweep. */
+export interface Workshop {
+  readonly kin: Kinship;
+  /** For each source, its views that belong to a run. */
+  readonly viewsOf: readonly Int32Array[];
+  /** Events, sequence facts' earlier ones first. */
+  readonly eventOrder: Int32Array;
+}
+
+/**
+ * One sweep of the Gibbs sampler (`geman:1984`): rows and products; for each source its lag and its
+ * parent, with the days integrated out; every day; every reading; rates, histograms and copying.
+ *
+ * @param onEvent sees each event while `product` holds its conditional distribution, with its total
+ */
+export function sweep(
+  problem: Problem,
+  state: State,
+  shop: Workshop,
+  onEvent?: (e: number, total: number) => void,
+): void {
+  for (let v = 0; v < problem.nViews; v++) fillRow(problem, state, v);
+  for (let e = 0; e < problem.nEvents; e++) leaveOut(problem, state, e, () => fillProduct(problem, state, e));
+  for (let s = 0; s < problem.nSources; s++) drawSource(problem, state, s, shop);
+  for (const e of shop.eventOrder) {
+    for (let v = problem.viewStart[e]!; v < problem.viewStart[e + 1]!; v++) fillRow(problem, state, v);
+    if (state.day[e] !== NO_DAY) countWeekday(problem, state, e, -1);
+    fillProduct(problem, state, e);
+    onEvent?.(e, drawDay(problem, state, e));
+  }
+  learn(problem, state);
+}
+
+/** Does something while an event's own day is not among the counts of weekdays. */
+function leaveOut(problem: Problem, state: State, e: number, act: () => void) {
+  const dated = state.day[e] !== NO_DAY;
+  if (dated) countWeekday(problem, state, e, -1);
+  act();
+  if (dated) countWeekday(problem, state, e, 1);
+}
+
+function drawSource(problem: Problem, state: State, s: number, { viewsOf, kin }: Workshop) {
+  const views = viewsOf[s]!;
+  if (views.length === 0) return;
+  const plain = new Float64Array(views.length);
+  const lagged = new Float64Array(views.length * MAX_LAGS);
+  applyViews(problem, state, views, -1);
+  predictViews(problem, state, views, plain, lagged);
+  if (drawLag(problem, state, s, views, plain, lagged)) {
+    fillShares(state.rates, problem, state.lagOf);
+    for (const v of views) fillRow(problem, state, v);
+    predictViews(problem, state, views, plain, lagged);
+  }
+  drawParent(problem, state, s, kin, views, plain);
+  applyViews(problem, state, views, 1);
+}
+
+/** Draws everything that is learned, given days and readings. */
+function learn(problem: Problem, state: State) {
+  const { copied, plain } = drawReadings(problem, state);
+  drawRates(state.rates, problem, state.counts, state.lagOf, state.random);
+  drawHists(state, problem.nHists);
+  state.copyRate[0] = beta(state, 8 + copied, 1.5 + plain);
+  let yes = 0;
+  let no = 0;
+  for (let run = 0; run < problem.nRuns; run++) {
+    if (state.parentOf[problem.runSource[run]!]! < 0) continue;
+    if (state.runCopied[run]) yes++;
+    else no++;
+  }
+  state.copyRate[1] = beta(state, 3 + yes, 1.5 + no);
+}
+
+function beta(state: State, a: number, b: number): number {
+  const x = state.random.gamma(a);
+  const y = state.random.gamma(b);
+  return Math.min(0.995, x / (x + y));
+}

@@ -1,0 +1,132 @@
+import { isoOf, weekdayOf } from '../evidence/index.ts';
+import { pick } from '../maths/index.ts';
+import { withCopying } from './likelihood.ts';
+import type { Problem } from './problem.ts';
+import { N_READINGS } from './readings.ts';
+import { NO_DAY, type State } from './state.ts';
+import { countWeekday, weekdayWeights } from './weekdays.ts';
+
+const week = new Float64Array(7);
+
+/** Takes an event's day out of the counts of weekdays, if it has one. */
+export function forgetDay(problem: Problem, state: State, e: number): void {
+  if (state.day[e] !== NO_DAY) countWeekday(problem, state, e, -1);
+}
+
+/**
+ * Fills `product` for an event: weekday prior, sequence facts with the neighbours' current days, and
+ * all its statements. The largest entry is 1.
+ */
+export function fillProduct(problem: Problem, state: State, e: number): void {
+  const from = problem.cellStart[e]!;
+  const n = problem.cellStart[e + 1]! - from;
+  weekdayWeights(problem, state, e, week);
+  const { product, rows } = state;
+  for (let k = 0; k < n; k++) {
+    let sum = 0;
+    for (let w = 0; w < 7; w++) sum += problem.cellWeekdays[(from + k) * 7 + w]! * week[w]!;
+    product[from + k] = sum;
+  }
+  cutToSequence(problem, state, e);
+  for (let v = problem.viewStart[e]!; v < problem.viewStart[e + 1]!; v++) {
+    const at = problem.rowStart[v]!;
+    if (state.copyOf[v]! < 0) {
+      for (let k = 0; k < n; k++) product[from + k]! *= rows[at + k]!;
+    } else {
+      for (let k = 0; k < n; k++) product[from + k]! *= withCopying(state, v, rows[at + k]!);
+    }
+    if (((v - problem.viewStart[e]!) & 7) === 7) rescale(product, from, n);
+  }
+  addBackLinks(problem, state, e);
+  rescale(product, from, n);
+}
+
+function rescale(product: Float64Array, from: number, n: number) {
+  let most = 0;
+  for (let k = from; k < from + n; k++) if (product[k]! > most) most = product[k]!;
+  if (most > 0) for (let k = from; k < from + n; k++) product[k]! /= most;
+}
+
+/** Scales each cell by the share of its days that the sequence facts allow. */
+function cutToSequence(problem: Problem, state: State, e: number) {
+  const [after, before] = allowed(problem, state, e);
+  if (after === Number.NEGATIVE_INFINITY && before === Number.POSITIVE_INFINITY) return;
+  for (let k = problem.cellStart[e]!; k < problem.cellStart[e + 1]!; k++) {
+    const lo = problem.cellLo[k]!;
+    const hi = problem.cellHi[k]!;
+    const left = Math.min(hi, before - 1) - Math.max(lo, after + 1) + 1;
+    state.product[k]! *= Math.max(0, left) / (hi - lo + 1);
+  }
+}
+
+/** The days between which an event must lie, strictly, by its neighbours' current days. */
+function allowed(problem: Problem, state: State, e: number): [number, number] {
+  let after = Number.NEGATIVE_INFINITY;
+  let before = Number.POSITIVE_INFINITY;
+  for (let j = problem.beforeStart[e]!; j < problem.beforeStart[e + 1]!; j++) {
+    const day = state.day[problem.before[j]!]!;
+    if (day !== NO_DAY) after = Math.max(after, day);
+  }
+  for (let j = problem.afterStart[e]!; j < problem.afterStart[e + 1]!; j++) {
+    const day = state.day[problem.after[j]!]!;
+    if (day !== NO_DAY) before = Math.min(before, day);
+  }
+  return [after, before];
+}
+
+/** Statements elsewhere that may have been taken from this event make their days likelier here. */
+function addBackLinks(problem: Problem, state: State, e: number) {
+  const { shares } = state.rates;
+  for (let j = problem.backStart[e]!; j < problem.backStart[e + 1]!; j++) {
+    const v = problem.backView[j]!;
+    const link = problem.backLink[j]!;
+    if (state.day[problem.viewEvent[v]!] === NO_DAY) continue;
+    const extra = shares[problem.viewRate[v]! * N_READINGS + problem.linkReading[link]!]! * problem.linkShare[link]!;
+    const lo = problem.viewLo[v]!;
+    const hi = problem.viewHi[v]!;
+    const day = state.day[e]!;
+    const own = day >= lo && day <= hi ? extra : 0;
+    const plain = Math.max(1e-12, state.current[v]! - own);
+    const copied = state.copyOf[v]! < 0 ? 0 : state.copyRate[0]! * state.copyMatch[v]!;
+    const base = copied + (state.copyOf[v]! < 0 ? 1 : 1 - state.copyRate[0]!) * plain;
+    const factor = 1 + ((state.copyOf[v]! < 0 ? 1 : 1 - state.copyRate[0]!) * extra) / base;
+    for (let k = problem.cellStart[e]!; k < problem.cellStart[e + 1]!; k++) {
+      if (problem.cellLo[k]! >= lo && problem.cellHi[k]! <= hi) state.product[k]! *= factor;
+    }
+  }
+}
+
+/** Draws an event's day from `product`, and returns the total of its weights. */
+export function drawDay(problem: Problem, state: State, e: number): number {
+  const from = problem.cellStart[e]!;
+  const n = problem.cellStart[e + 1]! - from;
+  const weights = state.product.subarray(from, from + n);
+  let total = 0;
+  for (let k = 0; k < n; k++) total += weights[k]!;
+  if (!(total > 0)) throw new RangeError(`no day is left for event ${e} near ${isoOf(problem.first)}`);
+  const k = pick(state.random, weights, total, n);
+  state.cell[e] = k;
+  state.day[e] = dayWithin(problem, state, e, from + k);
+  countWeekday(problem, state, e, 1);
+  for (let v = problem.viewStart[e]!; v < problem.viewStart[e + 1]!; v++) {
+    state.current[v] = state.rows[problem.rowStart[v]! + k]!;
+  }
+  return total;
+}
+
+/** A day within a block, by the weights of weekdays and within what the sequence allows. */
+function dayWithin(problem: Problem, state: State, e: number, k: number): number {
+  const lo = problem.cellLo[k]!;
+  const hi = problem.cellHi[k]!;
+  if (lo === hi) return lo;
+  const [after, before] = allowed(problem, state, e);
+  const first = Math.max(lo, after + 1);
+  const last = Math.min(hi, before - 1);
+  weekdayWeights(problem, state, e, week);
+  const most = Math.max(...week);
+  for (let tries = 0; tries < 60; tries++) {
+    const day = first + state.random.below(last - first + 1);
+    if (state.random.uniform() * most <= week[weekdayOf(day) - 1]!) return day;
+  }
+  return first + state.random.below(last - first + 1);
+}

@@ -1,0 +1,135 @@
+import {
+  type Calendar,
+  FEW_DAYS_REACH,
+  fewDays,
+  firstOfMonth,
+  swapped,
+  yearSlip,
+  yearsOn,
+} from './kernels.ts';
+import { LOCAL } from './problem.ts';
+import {
+  DAY_AFTER,
+  DAY_BEFORE,
+  FEW_DAYS,
+  FIRST_OF_MONTH,
+  RIGHT,
+  SWAPPED,
+  YEAR_OFF,
+} from './readings.ts';
+import type { Span } from './statements.ts';
+
+/** Receives the probability of a statement's value by one reading, if the day lies in a cell. */
+export type Emit = (cell: number, reading: number, coefficient: number) => void;
+
+/** The cells of one event, as slices of the problem's arrays. */
+export interface EventCells {
+  readonly lo: ArrayLike<number>;
+  readonly hi: ArrayLike<number>;
+  readonly from: number;
+  readonly count: number;
+}
+
+/** Readings of a value that names one day. Cells that are blocks hold no day that a claim names. */
+export function exactEntries(v: number, cells: EventCells, calendar: Calendar, weight: number, emit: Emit): void {
+  const monthFirst = firstOfMonth(calendar, v) === v;
+  for (let k = 0; k < cells.count; k++) {
+    const lo = cells.lo[cells.from + k]!;
+    const hi = cells.hi[cells.from + k]!;
+    if (lo === hi) exactAtDay(v, lo, k, calendar, weight, monthFirst, emit);
+    else exactAtBlock(v, lo, hi, k, calendar, weight, monthFirst, emit);
+  }
+}
+
+function exactAtDay(
+  v: number,
+  d: number,
+  k: number,
+  calendar: Calendar,
+  weight: number,
+  monthFirst: boolean,
+  emit: Emit,
+): void {
+  const delta = v - d;
+  if (delta === 0) {
+    emit(k, RIGHT, weight);
+    if (swapped(calendar, d) === d) emit(k, SWAPPED, weight);
+    if (monthFirst) emit(k, FIRST_OF_MONTH, weight);
+    emit(k, YEAR_OFF, weight * (1 - yearSlip(calendar, d, -1) - yearSlip(calendar, d, 1)));
+    return;
+  }
+  if (delta === -1) emit(k, DAY_BEFORE, weight);
+  if (delta === 1) emit(k, DAY_AFTER, weight);
+  if (Math.abs(delta) <= FEW_DAYS_REACH) {
+    const p = fewDays(delta);
+    if (p > 0) emit(k, FEW_DAYS, weight * p);
+    if (monthFirst && delta < 0 && firstOfMonth(calendar, d) === v) emit(k, FIRST_OF_MONTH, weight);
+  } else if (monthFirst && delta > -31 && delta < 0 && firstOfMonth(calendar, d) === v) {
+    emit(k, FIRST_OF_MONTH, weight);
+  }
+  if (Math.abs(delta) <= 340 && swapped(calendar, d) === v) emit(k, SWAPPED, weight);
+  if (delta >= 365 && delta <= 366 && yearsOn(calendar, d, 1) === v) {
+    emit(k, YEAR_OFF, weight * yearSlip(calendar, d, 1));
+  }
+  if (delta <= -365 && delta >= -366 && yearsOn(calendar, d, -1) === v) {
+    emit(k, YEAR_OFF, weight * yearSlip(calendar, d, -1));
+  }
+}
+
+function exactAtBlock(
+  v: number,
+  lo: number,
+  hi: number,
+  k: number,
+  calendar: Calendar,
+  weight: number,
+  monthFirst: boolean,
+  emit: Emit,
+): void {
+  if (v >= lo - FEW_DAYS_REACH && v <= hi + FEW_DAYS_REACH) {
+    let sum = 0;
+    for (let d = Math.max(lo, v - FEW_DAYS_REACH); d <= Math.min(hi, v + FEW_DAYS_REACH); d++) {
+      if (Math.abs(v - d) > 3) sum += fewDays(v - d);
+    }
+    if (sum > 0) emit(k, FEW_DAYS, (weight * sum) / (hi - lo + 1));
+  }
+  if (monthFirst && v <= hi && v >= lo - 31 && firstOfMonth(calendar, lo) === v && hi - lo < 32) {
+    emit(k, FIRST_OF_MONTH, weight);
+  }
+}
+
+/** Weight of a day outside a coarse value by so many days: dated a day or a few off, or a year. */
+function nearMiss(distance: number, soft: number): number {
+  if (soft > 0) return 0.3 * Math.exp(-distance / soft);
+  if (distance === 1) return 0.04;
+  if (distance <= 10) return 0.02 * 0.8 ** distance;
+  return distance >= 350 && distance <= 380 ? 0.004 : 0;
+}
+
+/** Readings of a value that spans several days, taken together: they hardly tell them apart. */
+export function coarseEntries(spans: readonly Span[], cells: EventCells, soft: number, weight: number, emit: Emit): void {
+  for (let k = 0; k < cells.count; k++) {
+    const lo = cells.lo[cells.from + k]!;
+    const hi = cells.hi[cells.from + k]!;
+    let share = 0;
+    let near = Number.POSITIVE_INFINITY;
+    for (const span of spans) {
+      share += Math.max(0, Math.min(hi, span.hi) - Math.max(lo, span.lo) + 1) / (hi - lo + 1);
+      near = Math.min(near, lo > span.hi ? lo - span.hi : hi < span.lo ? span.lo - hi : 0);
+    }
+    const coefficient = share > 0 ? share + (1 - share) * nearMiss(1, soft) : nearMiss(near, soft);
+    if (coefficient > 1e-4) emit(k, LOCAL, weight * Math.min(1, coefficient));
+  }
+}
+
+/** A day marked approximate: stated near the day, with a spread of some days either way. */
+export function approximateEntries(v: number, cells: EventCells, weight: number, emit: Emit): void {
+  const scale = 6;
+  for (let k = 0; k < cells.count; k++) {
+    const lo = cells.lo[cells.from + k]!;
+    const hi = cells.hi[cells.from + k]!;
+    const distance = v < lo ? lo - v : v > hi ? v - hi : lo === hi ? 0 : (hi - lo) / 4;
+    if (distance > 60) continue;
+    emit(k, LOCAL, weight * ((distance === 0 ? 0.35 : 0) + (0.65 / (2 * scale)) * Math.exp(-distance / scale)));
+  }
+}

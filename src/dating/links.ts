@@ -1,0 +1,65 @@
+import type { Releases } from './events.ts';
+import { ROW_SHIFT, SIBLING } from './readings.ts';
+import type { Statement } from './statements.ts';
+
+/** An event from which a statement may have taken its day by mistake. */
+export interface Link {
+  readonly event: number;
+  readonly reading: number;
+  readonly share: number;
+}
+
+const MOST_SIBLINGS = 10;
+
+/** For each event, the others of the same product: other markets, waves, editions, channels. */
+export function siblingsOf(releases: Releases): readonly (readonly number[])[] {
+  return releases.events.map(({ product }, e) => {
+    if (!product) return [];
+    const list = releases.eventsOfProduct.get(product) ?? [];
+    return list.filter((other) => other !== e).slice(0, MOST_SIBLINGS);
+  });
+}
+
+/**
+ * The events from which each on-sale statement may have been taken by mistake: siblings of its
+ * event, and the rows above and below in its source's own list.
+ */
+export function linksOf(statements: readonly Statement[], siblings: readonly (readonly number[])[]): Link[][] {
+  const previous = new Map<number, number>();
+  const links: Link[][] = statements.map(() => []);
+  statements.forEach((statement, i) => {
+    if (statement.property !== 'on-sale' || statement.events.length !== 1) return;
+    const e = statement.events[0]!;
+    const around = siblings[e]!;
+    for (const event of around) links[i]!.push({ event, reading: SIBLING, share: 1 / around.length });
+    const above = previous.get(statement.source);
+    if (above !== undefined) {
+      links[i]!.push({ event: statements[above]!.events[0]!, reading: ROW_SHIFT, share: 0.5 });
+      links[above]!.push({ event: e, reading: ROW_SHIFT, share: 0.5 });
+    }
+    previous.set(statement.source, i);
+  });
+  return links;
+}
+
+/** For each statement, the share of its source's other statements that give the very same day. */
+export function filledShares(statements: readonly Statement[]): Float32Array {
+  const bySource = new Map<number, Map<number, number>>();
+  const totals = new Map<number, number>();
+  const dayOf = (s: Statement) => {
+    const spans = s.values[0]!.spans;
+    return s.property === 'on-sale' && spans.length === 1 && spans[0]!.lo === spans[0]!.hi ? spans[0]!.lo : Number.NaN;
+  };
+  for (const s of statements) {
+    const day = dayOf(s);
+    if (Number.isNaN(day)) continue;
+    const map = bySource.get(s.source) ?? new Map<number, number>();
+    bySource.set(s.source, map.set(day, (map.get(day) ?? 0) + 1));
+    totals.set(s.source, (totals.get(s.source) ?? 0) + 1);
+  }
+  return Float32Array.from(statements, (s) => {
+    const day = dayOf(s);
+    if (Number.isNaN(day)) return 0;
+    return (bySource.get(s.source)!.get(day)! - 1) / (totals.get(s.source)! + 2);
+  });
+}

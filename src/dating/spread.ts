@@ -1,0 +1,87 @@
+import { weekdayOf } from '../evidence/index.ts';
+import type { Problem } from './problem.ts';
+
+/** A distribution over days: ascending days and their probabilities, which add up to one. */
+export interface DayWeights {
+  readonly days: Int32Array;
+  readonly p: Float64Array;
+}
+
+/** Days below this probability are left to the next coarser view of a block. */
+const NEGLIGIBLE = 1e-9;
+
+/**
+ * Spreads the probability of an event's cells over single days, a block's by weekday.
+ *
+ * @param cells probability of each cell of the problem
+ * @param week weight of each weekday for this event, Monday first
+ */
+export function spreadDays(problem: Problem, e: number, cells: Float64Array, week: ArrayLike<number>): DayWeights {
+  const singles = new Set<number>();
+  const pairs: [number, number][] = [];
+  for (let k = problem.cellStart[e]!; k < problem.cellStart[e + 1]!; k++) {
+    if (problem.cellLo[k] === problem.cellHi[k]) singles.add(problem.cellLo[k]!);
+  }
+  for (let k = problem.cellStart[e]!; k < problem.cellStart[e + 1]!; k++) {
+    const p = cells[k]!;
+    if (p < NEGLIGIBLE) continue;
+    const lo = problem.cellLo[k]!;
+    const hi = problem.cellHi[k]!;
+    if (lo === hi) pairs.push([lo, p]);
+    else spreadBlock(lo, hi, p, singles, week, pairs);
+  }
+  pairs.sort((a, b) => a[0] - b[0]);
+  const total = pairs.reduce((sum, [, p]) => sum + p, 0);
+  return {
+    days: Int32Array.from(pairs, ([d]) => d),
+    p: Float64Array.from(pairs, ([, p]) => p / total),
+  };
+}
+
+function spreadBlock(
+  lo: number,
+  hi: number,
+  p: number,
+  singles: ReadonlySet<number>,
+  week: ArrayLike<number>,
+  pairs: [number, number][],
+) {
+  let total = 0;
+  for (let d = lo; d <= hi; d++) if (!singles.has(d) || lo === hi) total += week[weekdayOf(d) - 1]!;
+  for (let d = lo; d <= hi; d++) {
+    if (!singles.has(d)) pairs.push([d, (p * week[weekdayOf(d) - 1]!) / total]);
+  }
+}
+
+/** The most probable day and its probability. */
+export function bestDay({ days, p }: DayWeights): { day: number; p: number } {
+  let best = 0;
+  for (let j = 1; j < p.length; j++) if (p[j]! > p[best]!) best = j;
+  return { day: days[best]!, p: p[best]! };
+}
+
+/** The shortest run of days that holds at least `level`, and what it holds; the earliest of equals. */
+export function shortestRun({ days, p }: DayWeights, level: number): { from: number; to: number; p: number } {
+  let best = { from: days[0]!, to: days.at(-1)!, p: 1, length: Number.POSITIVE_INFINITY };
+  let held = 0;
+  for (let a = 0, b = 0; a < p.length; a++) {
+    while (b < p.length && held < level) held += p[b++]!;
+    if (held < level) break;
+    const length = days[b - 1]! - days[a]!;
+    if (length < best.length || (length === best.length && held > best.p)) {
+      best = { from: days[a]!, to: days[b - 1]!, p: held, length };
+    }
+    held -= p[a]!;
+  }
+  return { from: best.from, to: best.to, p: Math.min(1, best.p) };
+}
+
+/** The fewest days that hold `level` of the probability, ascending. */
+export function fewestDays({ days, p }: DayWeights, level: number): DayWeights {
+  const order = Array.from(p, (_, j) => j).sort((a, b) => p[b]! - p[a]! || days[a]! - days[b]!);
+  let held = 0;
+  let n = 0;
+  while (n < order.length && held < level) held += p[order[n++]!]!;
+  const kept = order.slice(0, n).sort((a, b) => a - b);
+  return { days: Int32Array.from(kept, (j) => days[j]!), p: Float64Array.from(kept, (j) => p[j]!) };
+}

@@ -1,0 +1,75 @@
+import { type Calendar, swapped, yearsOn } from './kernels.ts';
+import { MAX_LAGS } from './problem.ts';
+import type { Statement } from './statements.ts';
+
+/** First and last day that a dossier's releases may have: its evidence, widened by some years. */
+export function rangeOf(statements: readonly Statement[]): { first: number; last: number } {
+  const days: number[] = [];
+  for (const { values } of statements) {
+    for (const { lo, hi } of values[0]!.spans) {
+      if (Number.isFinite(lo)) days.push(lo);
+      if (Number.isFinite(hi)) days.push(hi);
+    }
+  }
+  days.sort((a, b) => a - b);
+  if (days.length === 0) return { first: 0, last: -1 };
+  const cut = Math.floor(days.length / 200);
+  return { first: days[cut]! - 1100, last: days[days.length - 1 - cut]! + 1100 };
+}
+
+export interface EventSupport {
+  /** Single days that readings point at. */
+  readonly points: Set<number>;
+  /** Days near which the background is cut into months. */
+  readonly near: number[];
+}
+
+/**
+ * Where each event's day may lie: the days that some reading of some statement points at.
+ *
+ * @param reach how many days either side of a named day are looked at singly
+ */
+export function supportsOf(
+  statements: readonly Statement[],
+  nEvents: number,
+  siblings: readonly (readonly number[])[],
+  lags: { readonly lags: Int32Array; readonly nLags: Int32Array },
+  calendar: Calendar,
+  reach: number,
+): EventSupport[] {
+  const supports = Array.from({ length: nEvents }, (): EventSupport => ({ points: new Set(), near: [] }));
+  const lastDay = calendar.first + calendar.year.length - 1;
+  for (const statement of statements) {
+    for (const e of statement.events) addStatement(statement, supports[e]!, lags, calendar, lastDay, reach);
+    if (statement.property !== 'on-sale' || statement.events.length !== 1) continue;
+    for (const { lo, hi } of statement.values[0]!.spans) {
+      if (lo === hi) for (const e of siblings[statement.events[0]!]!) supports[e]!.points.add(lo);
+    }
+  }
+  for (const support of supports) support.near.sort((a, b) => a - b);
+  return supports;
+}
+
+function addStatement(
+  { property, values, source }: Statement,
+  { points, near }: EventSupport,
+  { lags, nLags }: { readonly lags: Int32Array; readonly nLags: Int32Array },
+  calendar: Calendar,
+  lastDay: number,
+  reach: number,
+) {
+  for (const { spans } of values) {
+    for (const { lo, hi } of spans) {
+      if (Number.isFinite(lo)) near.push(lo);
+      if (Number.isFinite(hi) && hi !== lo) near.push(hi);
+      if (lo !== hi || lo < calendar.first || lo > lastDay) continue;
+      if (property === 'announced') points.add(lo);
+      if (property !== 'on-sale') continue;
+      for (let d = lo - reach; d <= lo + reach; d++) points.add(d);
+      points.add(swapped(calendar, lo));
+      points.add(yearsOn(calendar, lo, 1));
+      points.add(yearsOn(calendar, lo, -1));
+      for (let l = 0; l < nLags[source]!; l++) points.add(lo - lags[source * MAX_LAGS + l]!);
+    }
+  }
+}

@@ -1,0 +1,38 @@
+import { weekdayOf } from '../evidence/index.ts';
+import type { Problem } from './problem.ts';
+import type { State } from './state.ts';
+
+/** Weight of the even week in the dossier's own habit. */
+const EVEN = 5;
+
+/**
+ * Weight of each weekday for an event (mean 1), by the Dirichlet–multinomial predictive of its
+ * market and channel, pooled towards its market and the dossier (`gelman:2013`, chapter 5). The
+ * event's own day is left out.
+ */
+export function weekdayWeights(problem: Problem, state: State, e: number, out: Float64Array): void {
+  const habit = problem.habitOf[e]! * 7;
+  const market = problem.marketOf[e]! * 7;
+  const { habitCounts, marketCounts, allCounts, pooling } = state;
+  let nAll = 0;
+  let nMarket = 0;
+  let nHabit = 0;
+  for (let w = 0; w < 7; w++) {
+    nAll += allCounts[w]!;
+    nMarket += marketCounts[market + w]!;
+    nHabit += habitCounts[habit + w]!;
+  }
+  for (let w = 0; w < 7; w++) {
+    const all = (allCounts[w]! + EVEN / 7) / (nAll + EVEN);
+    const here = (marketCounts[market + w]! + pooling.market * all) / (nMarket + pooling.market);
+    out[w] = (7 * (habitCounts[habit + w]! + pooling.habit * here)) / (nHabit + pooling.habit);
+  }
+}
+
+/** Adds (+1) or takes away (−1) an event's current day from the counts of weekdays. */
+export function countWeekday(problem: Problem, state: State, e: number, by: 1 | -1): void {
+  const w = weekdayOf(state.day[e]!) - 1;
+  state.habitCounts[problem.habitOf[e]! * 7 + w]! += by;
+  state.marketCounts[problem.marketOf[e]! * 7 + w]! += by;
+  state.allCounts[w]! += by;
+}
