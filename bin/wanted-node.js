@@ -21,7 +21,7 @@ exports.fits = function (version) {
 exports.demand = function () {
   if (exports.fits(process.versions.node)) return;
   console.error(
-    'Printlore wants ' + exports.WORDS + '; this is Node ' + process.versions.node + '.',
+    'Printlore wants ' + exports.WORDS + '; this is Node ' + process.versions.node + '.'
   );
   process.exit(2);
 };
