@@ -98,5 +98,5 @@ function columnsOf(name: string): readonly string[] {
 }
 
 function json(value: unknown): string {
-  return `${JSON.stringify(value, null, 1)}\n`;
+  return `${JSON.stringify(value, null, 2)}\n`;
 }

@@ -1,0 +1,93 @@
+import ts from 'typescript';
+import { describe, expect, it } from 'vitest';
+import { fencesIn } from './markdown.ts';
+import { documents, ROOT, textOf } from './repository.ts';
+import { commands, optionsOf, speak } from './spoken.ts';
+
+const guide = documents().filter((name) => name.startsWith('docs/guide/'));
+
+/** Columns of each table, as `table('file', { column: … })` in the dossier's schema lists them. */
+function schemaColumns(): readonly (readonly [file: string, column: string])[] {
+  const source = ts.createSourceFile(
+    's.ts',
+    textOf('src/dossier/schema.ts'),
+    ts.ScriptTarget.ES2023,
+  );
+  const found: (readonly [string, string])[] = [];
+  const visit = (node: ts.Node): void => {
+    ts.forEachChild(node, visit);
+    if (!ts.isCallExpression(node) || node.expression.getText(source) !== 'table') return;
+    const [file, columns] = node.arguments;
+    if (file === undefined || columns === undefined || !ts.isStringLiteral(file)) return;
+    if (!ts.isObjectLiteralExpression(columns)) return;
+    for (const property of columns.properties) {
+      found.push([file.text, property.name?.getText(source).replace(/['"]/g, '') ?? '']);
+    }
+  };
+  visit(source);
+  return found;
+}
+
+describe('the guide names', () => {
+  it('every file and column of the dossier', () => {
+    const columns = schemaColumns();
+    const text = textOf('docs/guide/dossier.md');
+    const missing = columns.filter(([file, column]) => {
+      const named = new RegExp(`\`([^\`]*[\\s,|])?${column}([\\s,|][^\`]*)?\``);
+      return !text.includes(`\`${file}\``) || !named.test(text);
+    });
+    expect(columns.length).toBeGreaterThan(150);
+    expect(missing).toEqual([]);
+  });
+
+  it('every command', async () => {
+    const all = await commands();
+    expect(all).toContain('date');
+    const index = textOf('docs/guide/index.md');
+    expect(all.filter((name) => !index.includes(`\`printlore ${name}`))).toEqual([]);
+  });
+
+  it('every option of every command', async () => {
+    const text = guide.map((name) => textOf(name)).join('\n');
+    const options = await Promise.all([undefined, ...(await commands())].map(optionsOf));
+    const missing = [...new Set(options.flat())].filter((option) => !text.includes(`\`${option}`));
+    expect(options.flat()).toContain('--json');
+    expect(missing.filter((option) => !text.includes(`printlore ${option}`))).toEqual([]);
+  });
+
+  it('every screen of the page', () => {
+    const screens = [...textOf('src/web/app/Frame.tsx').matchAll(/\['\/[^']*', '([^']+)'\]/g)].map(
+      (match) => match[1] ?? '',
+    );
+    const page = textOf('docs/guide/page.md');
+    expect(screens).toContain('Chronology');
+    expect(screens.filter((screen) => !page.includes(screen))).toEqual([]);
+  });
+
+  it('every page of itself in its index', () => {
+    const index = textOf('docs/guide/index.md');
+    const pages = guide.map((name) => name.slice('docs/guide/'.length));
+    expect(pages.filter((page) => page !== 'index.md' && !index.includes(`](${page})`))).toEqual(
+      [],
+    );
+  });
+});
+
+describe('examples of the documents run', () => {
+  const examples = documents().flatMap((name) =>
+    fencesIn(textOf(name))
+      .filter(({ language }) => language === 'sh')
+      .flatMap(({ lines }) => lines)
+      .filter((line) => line.startsWith('printlore '))
+      .map((line) => [name, line] as const),
+  );
+
+  it.each(examples)('%s: %s', async (_name, line) => {
+    const before = process.cwd();
+    process.chdir(ROOT);
+    const said = await speak(...line.split(' ').slice(1)).finally(() => process.chdir(before));
+    expect(said.err).toBe('');
+    expect(said.exit).toBe(0);
+    expect(said.out.length).toBeGreaterThan(0);
+  });
+});

@@ -1,0 +1,44 @@
+import { main } from '../../src/cli/index.ts';
+
+/** What a command printed, and how it ended. */
+export interface Spoken {
+  readonly exit: number;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** Runs a command in this process and keeps what it prints; it cannot start a workbench. */
+export async function speak(...words: readonly string[]): Promise<Spoken> {
+  let out = '';
+  let err = '';
+  const terminal = {
+    width: 100,
+    watched: false,
+    write: async (text: string) => {
+      out += text;
+    },
+    say: (text: string) => {
+      err += text;
+    },
+  };
+  const start = () => Promise.reject(new Error('no workbench in the checks of the documents'));
+  const exit = await main(words, { start }, terminal);
+  return { exit, out, err };
+}
+
+/** Names of all commands, from the help. */
+export async function commands(): Promise<readonly string[]> {
+  const { out } = await speak('--help');
+  const list = out.slice(out.indexOf('Commands:'));
+  return [...list.matchAll(/^ {2}([a-z][a-z-]*)/gm)]
+    .map((match) => match[1] ?? '')
+    .filter((name) => name !== 'help');
+}
+
+/** Long options of a command, or of the program where none is named, from the help. */
+export async function optionsOf(command?: string): Promise<readonly string[]> {
+  const { out } = await speak(...(command === undefined ? [] : [command]), '--help');
+  return [...out.matchAll(/^ {2}(?:-\w, )?(--[a-z-]+)/gm)]
+    .map((match) => match[1] ?? '')
+    .filter((option) => option !== '--help');
+}
