@@ -2,7 +2,7 @@ import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
 import { fencesIn } from './markdown.ts';
 import { documents, ROOT, textOf } from './repository.ts';
-import { commands, optionsOf, speak } from './spoken.ts';
+import { speak } from './spoken.ts';
 
 const guide = documents().filter((name) => name.startsWith('docs/guide/'));
 
@@ -38,21 +38,6 @@ describe('the guide names', () => {
     });
     expect(columns.length).toBeGreaterThan(150);
     expect(missing).toEqual([]);
-  });
-
-  it('every command', async () => {
-    const all = await commands();
-    expect(all).toContain('date');
-    const index = textOf('docs/guide/index.md');
-    expect(all.filter((name) => !index.includes(`\`printlore ${name}`))).toEqual([]);
-  });
-
-  it('every option of every command', async () => {
-    const text = guide.map((name) => textOf(name)).join('\n');
-    const options = await Promise.all([undefined, ...(await commands())].map(optionsOf));
-    const missing = [...new Set(options.flat())].filter((option) => !text.includes(`\`${option}`));
-    expect(options.flat()).toContain('--json');
-    expect(missing.filter((option) => !text.includes(`printlore ${option}`))).toEqual([]);
   });
 
   it('every screen of the page', () => {

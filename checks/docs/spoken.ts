@@ -25,20 +25,3 @@ export async function speak(...words: readonly string[]): Promise<Spoken> {
   const exit = await main(words, { start }, terminal);
   return { exit, out, err };
 }
-
-/** Names of all commands, from the help. */
-export async function commands(): Promise<readonly string[]> {
-  const { out } = await speak('--help');
-  const list = out.slice(out.indexOf('Commands:'));
-  return [...list.matchAll(/^ {2}([a-z][a-z-]*)/gm)]
-    .map((match) => match[1] ?? '')
-    .filter((name) => name !== 'help');
-}
-
-/** Long options of a command, or of the program where none is named, from the help. */
-export async function optionsOf(command?: string): Promise<readonly string[]> {
-  const { out } = await speak(...(command === undefined ? [] : [command]), '--help');
-  return [...out.matchAll(/^ {2}(?:-\w, )?(--[a-z-]+)/gm)]
-    .map((match) => match[1] ?? '')
-    .filter((option) => option !== '--help');
-}

@@ -7,8 +7,6 @@ const SAVUKUIKKA = ['05', '06', '07', '08'].map((issue) => ({
   market: 'FI',
   series: 'Savukuikka',
   issue: `${Number(issue)}/1994`,
-  list_price: '12.50',
-  currency: 'FIM',
 }));
 
 const JUSAWIGOL = ['1997-11', '1997-12', '1998-01', '1998-02', '1998-03'].map((month) => ({

@@ -47,7 +47,7 @@ export const SOURCES: readonly Row[] = [
     id: 'willowherb',
     title: 'Willowherb card index',
     kind: 'checklist',
-    citation: 'Willowherb, index of cards by animal, page “Hares”',
+    citation: 'Willowherb, index of cards by animal, page “Hares”, begun 2016',
     url: 'https://willowherb.example/index/hares',
     accessed: '2025-11-03',
     publish: 'yes',

@@ -77,6 +77,11 @@ export const SHOPS: readonly Statement[] = [
     quote: 'new printing of the Starter this week',
     stated: '1995-05-13',
   }),
+  shop('br-plain', 'unlisted-on', '1995-08-11', 'bound', {
+    at: 'Loja Pindoré, lista 1',
+    quote: 'Caixa Inicial: ainda não chegou. Ligue na quarta.',
+    stated: '1995-08-11',
+  }),
   shop('br-plain', 'on-sale', '1995-08-16', 'right', {
     at: 'Loja Pindoré, mural',
     quote: 'Chegou hoje! Caixa Inicial Ninefen.',
@@ -147,6 +152,14 @@ export const IN_HAND: readonly Statement[] = [
   hand('br-plain', 'not-before', '1995-08', 'bound', {
     at: 'leaflet in the box',
     quote: 'Promoção válida a partir de agosto de 1995',
+  }),
+  hand('br-second', 'not-before', '1996-06-10', 'bound', {
+    at: 'sticker on the box',
+    quote: 'Conferido no depósito 10/06/96',
+  }),
+  hand('br-mosaic', 'not-before', '2001-11-12', 'bound', {
+    at: 'leaflet in the box',
+    quote: 'Concurso de verão: inscrições a partir de 12/11/2001',
   }),
   hand('pl-box', 'seen-by', '1999-01-09', 'bound', {
     at: 'receipt',

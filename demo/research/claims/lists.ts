@@ -1,8 +1,8 @@
 import { claimsOf, type Statement } from './statement.ts';
 
-const reedcutter = claimsOf('reedcutter', '2025-11-03');
-const willowherb = claimsOf('willowherb', '2025-11-03');
-const guide = claimsOf('pocket-guide', '2025-12-14');
+const reedcutter = claimsOf('reedcutter', '2025-11-03', '2008');
+const willowherb = claimsOf('willowherb', '2025-11-03', '2016');
+const guide = claimsOf('pocket-guide', '2025-12-14', '2009');
 
 /** The parent: careful about England and Brazil, and its slips are rare enough to recognise. */
 export const REEDCUTTER: readonly Statement[] = [
@@ -52,7 +52,10 @@ export const REEDCUTTER: readonly Statement[] = [
 /** Taken from the parent without a word, slips and all; what is new in it is new by mistake. */
 export const WILLOWHERB: readonly Statement[] = [
   willowherb('fi-supplement', 'on-sale', '1994-04-21', 'copied', { at: 'card 1' }),
-  willowherb('gb-first', 'on-sale', '1994-10-07', 'copied', { at: 'card 2' }),
+  willowherb('gb-first', 'on-sale', '1994-10-17', 'pen', {
+    at: 'card 2',
+    note: 'A slip of the pen in copying.',
+  }),
   willowherb('gb-second', 'on-sale', '1994-10-07', 'copied', { at: 'card 3' }),
   willowherb('br-plain|br-foil', 'on-sale', '1995-08-16', 'copied', {
     at: 'card 4',
@@ -66,9 +69,8 @@ export const WILLOWHERB: readonly Statement[] = [
   willowherb('gb-annual', 'on-sale', '1999-11-19', 'copied', { at: 'card 9' }),
   willowherb('br-mosaic', 'on-sale', '2001-11-14', 'copied', { at: 'card 10' }),
   willowherb('fi-tin', 'on-sale', '2002-03-05', 'copied', { at: 'card 11' }),
-  willowherb('kr-road-foil', 'on-sale', '2007-06-14', 'copied', { at: 'card 12' }),
   willowherb('pl-road', 'on-sale', '2007-06-14', 'sibling', {
-    at: 'card 13',
+    at: 'card 12',
     note: 'The Korean day of the same box.',
   }),
   willowherb('kr-club', 'exists', 'no', 'wrong', {

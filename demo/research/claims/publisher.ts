@@ -61,7 +61,6 @@ export const ARCHIVE: readonly Statement[] = [
     at: 'page “Brazil”, line 1',
     quote: 'one card in eight in silver foil',
   }),
-  archive('kr-monthly', 'number', 'none', 'fact', { at: 'page “Korea”, line 4' }),
   archive('pl-box', 'number', 'P31', 'fact', { at: 'page “Poland”, card list' }),
 ];
 

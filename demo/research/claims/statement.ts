@@ -16,6 +16,7 @@ export type Truth =
   | 'filled-in'
   | 'sibling'
   | 'copied'
+  | 'pen'
   | 'noise'
   | 'lead'
   | 'bound'
@@ -40,10 +41,11 @@ interface Words {
   readonly note?: string;
 }
 
-/** Makes the claims of one source, read on one day unless a claim says otherwise. */
+/** Makes the claims of one source, read on one day, and stated at one time unless it says otherwise. */
 export function claimsOf(
   source: string,
   readOn: string,
+  stated?: string,
 ): (about: About, property: string, value: string, truth: Truth, words?: Words) => Statement {
   return (about, property, value, truth, words = {}) => ({
     truth,
@@ -54,7 +56,7 @@ export function claimsOf(
       value,
       locator: words.at,
       quote: words.quote,
-      stated_on: words.stated,
+      stated_on: words.stated ?? stated,
       read_on: readOn,
       note: words.note,
     },
