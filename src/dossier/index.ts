@@ -1,6 +1,6 @@
 export { applyChanges } from './apply.ts';
-export { changesBetween, mergeTables } from './merge.ts';
-export { readDossier } from './read.ts';
 export { freshDossier } from './fresh.ts';
+export { changesBetween, mergeTables } from './merge.ts';
 export { isSafeName } from './names.ts';
+export { readDossier } from './read.ts';
 export type * from './types.ts';

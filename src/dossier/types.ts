@@ -32,6 +32,8 @@ export interface Table {
   rows(): IterableIterator<number>;
   /** One cell as written; empty where the row does not reach so far or the column is missing. */
   cell(row: number, column: string): string;
+  /** One cell without spaces around it; empty where it is at fault too. */
+  value(row: number, column: string): string;
   /** All cells of a row by column name, as a `Change` carries them. */
   record(row: number): Record<string, string>;
 }
@@ -50,7 +52,7 @@ export interface Manifest {
 /** A dossier as read: everything in it, and all that is wrong with it. */
 export interface Dossier {
   readonly manifest: Manifest;
-  /** By file name, `printings.csv` or `desk/copies.csv`; unknown tables too. */
+  /** By file name, `printings.csv` or `desk/copies.csv`; only those that the format names. */
   readonly tables: ReadonlyMap<string, Table>;
   /** Parsed JSON files by name (`dossier.json`, `desk/charges.json`, `desk/examinations/ID.json`). */
   readonly documents: ReadonlyMap<string, unknown>;
