@@ -41,7 +41,7 @@ describe('the guide names', () => {
   });
 
   it('every screen of the page', () => {
-    const screens = [...textOf('src/web/app/Frame.tsx').matchAll(/\['\/[^']*', '([^']+)'\]/g)].map(
+    const screens = [...textOf('src/web/app/screens.ts').matchAll(/\['\/[^']*', '([^']+)'\]/g)].map(
       (match) => match[1] ?? '',
     );
     const page = textOf('docs/guide/page.md');
