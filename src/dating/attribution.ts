@@ -11,18 +11,30 @@ export const COPIED = N_READINGS;
  * Probability of a view's value by each reading (unnormalised, summing to its likelihood) at a cell
  * of its event, written into `out` (N_READINGS + 1 numbers).
  */
-export function weigh(problem: Problem, state: State, v: number, k: number, out: Float64Array): number {
+export function weigh(
+  problem: Problem,
+  state: State,
+  v: number,
+  k: number,
+  out: Float64Array,
+): number {
   out.fill(0);
   const { shares } = state.rates;
   const s = problem.viewRate[v]! * N_READINGS;
   const hist = problem.viewHist[v]! * BINS;
   const density = state.histDensity[hist + problem.bins[problem.rowStart[v]! + k]!]!;
-  out[NOISE] = (shares[s + NOISE]! + 0.25 * problem.viewDoubt[v]!) * problem.viewScale[v]! * density;
+  out[NOISE] =
+    (shares[s + NOISE]! + 0.25 * problem.viewDoubt[v]!) * problem.viewScale[v]! * density;
   addEntries(problem, v, k, shares, s, out);
   const lag = state.lagOf[problem.viewSource[v]!]!;
   if (lag >= 0) {
-    for (let j = problem.lagStart[v * MAX_LAGS + lag]!; j < problem.lagStart[v * MAX_LAGS + lag + 1]!; j++) {
-      if (problem.lagCell[j] === k) out[OTHER_MOMENT]! += problem.lagCoef[j]! * shares[s + OTHER_MOMENT]!;
+    for (
+      let j = problem.lagStart[v * MAX_LAGS + lag]!;
+      j < problem.lagStart[v * MAX_LAGS + lag + 1]!;
+      j++
+    ) {
+      if (problem.lagCell[j] === k)
+        out[OTHER_MOMENT]! += problem.lagCoef[j]! * shares[s + OTHER_MOMENT]!;
     }
   }
   out[FILLED_IN] = shares[s + FILLED_IN]! * problem.viewFilled[v]!;
@@ -41,7 +53,14 @@ export function weigh(problem: Problem, state: State, v: number, k: number, out:
   return total * (1 - rate) + out[COPIED]!;
 }
 
-function addEntries(problem: Problem, v: number, k: number, shares: Float64Array, s: number, out: Float64Array) {
+function addEntries(
+  problem: Problem,
+  v: number,
+  k: number,
+  shares: Float64Array,
+  s: number,
+  out: Float64Array,
+) {
   const { entryCell, entryReading, entryCoef } = problem;
   for (let j = problem.entryStart[v]!; j < problem.entryStart[v + 1]!; j++) {
     if (entryCell[j] !== k) continue;
@@ -64,7 +83,8 @@ export function drawReadings(problem: Problem, state: State): { copied: number; 
     const hist = problem.viewHist[v]!;
     const c = problem.viewRate[v]!;
     if (c < 0) {
-      if (hist !== UNLISTED_HIST) state.histCounts[hist * BINS + problem.bins[problem.rowStart[v]! + k]!]!++;
+      if (hist !== UNLISTED_HIST)
+        state.histCounts[hist * BINS + problem.bins[problem.rowStart[v]! + k]!]!++;
       continue;
     }
     const r = pick(state.random, weights, weigh(problem, state, v, k, weights));

@@ -23,7 +23,12 @@ const MONTHS_NEAR = 200;
  * @param first first day of the dossier's range
  * @param last last day of the dossier's range
  */
-export function cellsOf(points: ReadonlySet<number>, near: readonly number[], first: number, last: number): Cells {
+export function cellsOf(
+  points: ReadonlySet<number>,
+  near: readonly number[],
+  first: number,
+  last: number,
+): Cells {
   const singles = [...points].filter((d) => d >= first && d <= last).sort((a, b) => a - b);
   const cells: Cells = { lo: [], hi: [], days: [], weekdays: [] };
   let s = 0;
@@ -43,7 +48,14 @@ function push(cells: Cells, lo: number, hi: number, days: number, weekdays: read
   for (const w of weekdays) cells.weekdays.push(w);
 }
 
-function pushBlock(cells: Cells, lo: number, hi: number, singles: readonly number[], from: number, to: number) {
+function pushBlock(
+  cells: Cells,
+  lo: number,
+  hi: number,
+  singles: readonly number[],
+  from: number,
+  to: number,
+) {
   const days = hi - lo + 1 - (to - from);
   if (days === 0) return;
   const counts = weekdayCounts(lo, hi);
@@ -66,7 +78,11 @@ function weekdayCounts(lo: number, hi: number): number[] {
 }
 
 /** Months near the evidence, years away from it, cut to the range. */
-function* blocksOf(near: readonly number[], first: number, last: number): Generator<[number, number]> {
+function* blocksOf(
+  near: readonly number[],
+  first: number,
+  last: number,
+): Generator<[number, number]> {
   const firstYear = civilOf(first).year;
   const lastYear = civilOf(last).year;
   let j = 0;

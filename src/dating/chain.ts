@@ -29,10 +29,12 @@ export function sweep(
   onEvent?: (e: number, total: number) => void,
 ): void {
   for (let v = 0; v < problem.nViews; v++) fillRow(problem, state, v);
-  for (let e = 0; e < problem.nEvents; e++) leaveOut(problem, state, e, () => fillProduct(problem, state, e));
+  for (let e = 0; e < problem.nEvents; e++)
+    leaveOut(problem, state, e, () => fillProduct(problem, state, e));
   for (let s = 0; s < problem.nSources; s++) drawSource(problem, state, s, shop);
   for (const e of shop.eventOrder) {
-    for (let v = problem.viewStart[e]!; v < problem.viewStart[e + 1]!; v++) fillRow(problem, state, v);
+    for (let v = problem.viewStart[e]!; v < problem.viewStart[e + 1]!; v++)
+      fillRow(problem, state, v);
     if (state.day[e] !== NO_DAY) countWeekday(problem, state, e, -1);
     fillProduct(problem, state, e);
     onEvent?.(e, drawDay(problem, state, e));

@@ -8,9 +8,9 @@ import { calendarOf } from './kernels.ts';
 import { candidateLags } from './lags.ts';
 import { filledShares, type Link, linksOf, siblingsOf } from './links.ts';
 import { LOCAL, MAX_LAGS, type Problem } from './problem.ts';
-import { erasOf, ratesOf, runsOf, seriesHists } from './tables.ts';
 import { type Statement, statementsOf } from './statements.ts';
 import { rangeOf, supportsOf } from './support.ts';
+import { erasOf, ratesOf, runsOf, seriesHists } from './tables.ts';
 
 export interface Compiled {
   readonly problem: Problem;
@@ -58,7 +58,11 @@ export function compile(evidence: Evidence): Compiled {
 
 type CellArrays = Pick<Problem, 'cellStart' | 'cellLo' | 'cellHi' | 'cellDays' | 'cellWeekdays'>;
 
-function layCells(supports: ReturnType<typeof supportsOf>, first: number, last: number): CellArrays {
+function layCells(
+  supports: ReturnType<typeof supportsOf>,
+  first: number,
+  last: number,
+): CellArrays {
   const int = (n: number) => new Int32Array(n);
   const lo = new Column(int);
   const hi = new Column(int);
@@ -173,7 +177,9 @@ function habitsOf(releases: Releases) {
     return map.size - 1;
   };
   const marketOf = Int32Array.from(releases.events, ({ market }) => index(markets, market));
-  const habitOf = Int32Array.from(releases.events, ({ market, channel }) => index(habits, `${market}\n${channel}`));
+  const habitOf = Int32Array.from(releases.events, ({ market, channel }) =>
+    index(habits, `${market}\n${channel}`),
+  );
   return { marketOf, habitOf, nMarkets: markets.size, nHabits: habits.size };
 }
 
@@ -202,17 +208,26 @@ function layTerms(
   };
   const entries = new EntryColumns(nViews);
   const filled = filledShares(statements);
-  const yearOf = (d: number) => calendar.year[Math.min(calendar.year.length - 1, Math.max(0, d - calendar.first))]!;
+  const yearOf = (d: number) =>
+    calendar.year[Math.min(calendar.year.length - 1, Math.max(0, d - calendar.first))]!;
   for (let v = 0; v < nViews; v++) {
     const statement = statements[views.viewStatement[v]!]!;
     const e = views.viewEvent[v]!;
     const from = cells.cellStart[e]!;
-    const slice: EventCells = { lo: cells.cellLo, hi: cells.cellHi, from, count: cells.cellStart[e + 1]! - from };
+    const slice: EventCells = {
+      lo: cells.cellLo,
+      hi: cells.cellHi,
+      from,
+      count: cells.cellStart[e + 1]! - from,
+    };
     fillBins(terms.bins, rowStart[v]!, statement.property, statement, slice, yearOf);
     const { spans, uncertain } = statement.values[0]!;
     terms.viewDoubt[v] = uncertain ? 1 : 0;
     terms.viewFilled[v] = filled[views.viewStatement[v]!]!;
-    terms.viewScale[v] = statement.property === 'on-sale' || histOf(statement.property) < UNLISTED_HIST ? breadth(spans) : 1;
+    terms.viewScale[v] =
+      statement.property === 'on-sale' || histOf(statement.property) < UNLISTED_HIST
+        ? breadth(spans)
+        : 1;
     if (statement.property === 'on-sale') entries.addView(v, statement, slice, calendar, lags);
     entries.close(v);
   }
@@ -273,8 +288,16 @@ class EntryColumns {
       const exact = value.spans.every(({ lo, hi }) => lo === hi && lo >= calendar.first + 400);
       if (exact && !value.approximate) {
         for (const { lo } of value.spans) exactEntries(lo, cells, calendar, weight, emit);
-      } else if (exact) for (const { lo } of value.spans) approximateEntries(lo, cells, weight, emit);
-      else coarseEntries(value.spans, cells, value.approximate ? Math.max(10, breadth(value.spans) / 2) : 0, weight, emit);
+      } else if (exact)
+        for (const { lo } of value.spans) approximateEntries(lo, cells, weight, emit);
+      else
+        coarseEntries(
+          value.spans,
+          cells,
+          value.approximate ? Math.max(10, breadth(value.spans) / 2) : 0,
+          weight,
+          emit,
+        );
     }
     for (let l = 0; l < MAX_LAGS; l++) {
       if (l < nLags[source]!) this.addLag(values[0]!, lags[source * MAX_LAGS + l]!, cells);

@@ -81,7 +81,9 @@ function addBackLinks(problem: Problem, state: State, e: number) {
     const v = problem.backView[j]!;
     const link = problem.backLink[j]!;
     if (state.day[problem.viewEvent[v]!] === NO_DAY) continue;
-    const extra = shares[problem.viewRate[v]! * N_READINGS + problem.linkReading[link]!]! * problem.linkShare[link]!;
+    const extra =
+      shares[problem.viewRate[v]! * N_READINGS + problem.linkReading[link]!]! *
+      problem.linkShare[link]!;
     const lo = problem.viewLo[v]!;
     const hi = problem.viewHi[v]!;
     const day = state.day[e]!;
@@ -103,7 +105,8 @@ export function drawDay(problem: Problem, state: State, e: number): number {
   const weights = state.product.subarray(from, from + n);
   let total = 0;
   for (let k = 0; k < n; k++) total += weights[k]!;
-  if (!(total > 0)) throw new RangeError(`no day is left for event ${e} near ${isoOf(problem.first)}`);
+  if (!(total > 0))
+    throw new RangeError(`no day is left for event ${e} near ${isoOf(problem.first)}`);
   const k = pick(state.random, weights, total, n);
   state.cell[e] = k;
   state.day[e] = dayWithin(problem, state, e, from + k);

@@ -74,7 +74,11 @@ export function predictViews(
     plain[j] = own / rest;
     for (let l = 0; l < MAX_LAGS; l++) {
       let sum = 0;
-      for (let m = problem.lagStart[v * MAX_LAGS + l]!; m < problem.lagStart[v * MAX_LAGS + l + 1]!; m++) {
+      for (
+        let m = problem.lagStart[v * MAX_LAGS + l]!;
+        m < problem.lagStart[v * MAX_LAGS + l + 1]!;
+        m++
+      ) {
         sum += problem.lagCoef[m]! * product[from + problem.lagCell[m]!]!;
       }
       lagged[j * MAX_LAGS + l] = sum / rest;
@@ -105,7 +109,8 @@ export function drawLag(
   const logs = new Float64Array(n + 1);
   const prior = priorOtherMoment(state.kinds[s]!);
   logs[0] = Math.log(1 - prior);
-  for (let l = 0; l < n; l++) logs[l + 1] = Math.log(prior) + logLagPrior(problem.lags[s * MAX_LAGS + l]!);
+  for (let l = 0; l < n; l++)
+    logs[l + 1] = Math.log(prior) + logLagPrior(problem.lags[s * MAX_LAGS + l]!);
   for (let j = 0; j < views.length; j++) {
     const v = views[j]!;
     if (problem.viewRate[v]! < 0) continue;
@@ -138,7 +143,14 @@ function pickLog(state: State, logs: Float64Array): number {
  * Draws from whom a source derives, all candidates and "none" at once over its whole runs, and then
  * which of its runs are copied. After `dong:2009`, with the days integrated out.
  */
-export function drawParent(problem: Problem, state: State, s: number, kin: Kinship, views: Int32Array, plain: Float64Array): void {
+export function drawParent(
+  problem: Problem,
+  state: State,
+  s: number,
+  kin: Kinship,
+  views: Int32Array,
+  plain: Float64Array,
+): void {
   const { nSources } = problem;
   const runs = kin.runsOf[s]!;
   if (runs.length === 0) return;
@@ -157,7 +169,8 @@ export function drawParent(problem: Problem, state: State, s: number, kin: Kinsh
   for (const [q, gain] of gains) {
     if (descends(state, q, s)) continue;
     let log = Math.log(kin.cites[s * nSources + q] ? CITED : ANY / (nSources - 1));
-    for (const g of gain) log += g > 30 ? g + Math.log(share) : Math.log(1 - share + share * Math.exp(g));
+    for (const g of gain)
+      log += g > 30 ? g + Math.log(share) : Math.log(1 - share + share * Math.exp(g));
     candidates.push(q);
     logs.push(log);
   }
@@ -185,7 +198,8 @@ function addGains(
   const rate = state.copyRate[0]!;
   const group = problem.runGroup[problem.viewRun[v]!]!;
   for (let o = problem.viewStart[e]!; o < problem.viewStart[e + 1]!; o++) {
-    if (o === v || problem.viewRun[o]! < 0 || problem.runGroup[problem.viewRun[o]!] !== group) continue;
+    if (o === v || problem.viewRun[o]! < 0 || problem.runGroup[problem.viewRun[o]!] !== group)
+      continue;
     const q = problem.viewSource[o]!;
     let gain = gains.get(q);
     if (!gain) {
@@ -198,7 +212,8 @@ function addGains(
 
 /** Whether a source's chain of parents reaches another. */
 function descends(state: State, s: number, ancestor: number): boolean {
-  for (let q = s, steps = 0; q >= 0 && steps < 100; q = state.parentOf[q]!, steps++) if (q === ancestor) return true;
+  for (let q = s, steps = 0; q >= 0 && steps < 100; q = state.parentOf[q]!, steps++)
+    if (q === ancestor) return true;
   return false;
 }
 
@@ -216,7 +231,11 @@ function viewOf(problem: Problem, v: number, source: number): number {
   const e = problem.viewEvent[v]!;
   const group = problem.runGroup[problem.viewRun[v]!];
   for (let o = problem.viewStart[e]!; o < problem.viewStart[e + 1]!; o++) {
-    if (problem.viewSource[o] === source && problem.viewRun[o]! >= 0 && problem.runGroup[problem.viewRun[o]!] === group) {
+    if (
+      problem.viewSource[o] === source &&
+      problem.viewRun[o]! >= 0 &&
+      problem.runGroup[problem.viewRun[o]!] === group
+    ) {
       return o;
     }
   }

@@ -31,7 +31,13 @@ export interface EventCells {
 }
 
 /** Readings of a value that names one day. Cells that are blocks hold no day that a claim names. */
-export function exactEntries(v: number, cells: EventCells, calendar: Calendar, weight: number, emit: Emit): void {
+export function exactEntries(
+  v: number,
+  cells: EventCells,
+  calendar: Calendar,
+  weight: number,
+  emit: Emit,
+): void {
   const monthFirst = firstOfMonth(calendar, v) === v;
   for (let k = 0; k < cells.count; k++) {
     const lo = cells.lo[cells.from + k]!;
@@ -107,7 +113,13 @@ function nearMiss(distance: number, soft: number): number {
 }
 
 /** Readings of a value that spans several days, taken together: they hardly tell them apart. */
-export function coarseEntries(spans: readonly Span[], cells: EventCells, soft: number, weight: number, emit: Emit): void {
+export function coarseEntries(
+  spans: readonly Span[],
+  cells: EventCells,
+  soft: number,
+  weight: number,
+  emit: Emit,
+): void {
   for (let k = 0; k < cells.count; k++) {
     const lo = cells.lo[cells.from + k]!;
     const hi = cells.hi[cells.from + k]!;
@@ -130,6 +142,10 @@ export function approximateEntries(v: number, cells: EventCells, weight: number,
     const hi = cells.hi[cells.from + k]!;
     const distance = v < lo ? lo - v : v > hi ? v - hi : lo === hi ? 0 : (hi - lo) / 4;
     if (distance > 60) continue;
-    emit(k, LOCAL, weight * ((distance === 0 ? 0.35 : 0) + (0.65 / (2 * scale)) * Math.exp(-distance / scale)));
+    emit(
+      k,
+      LOCAL,
+      weight * ((distance === 0 ? 0.35 : 0) + (0.65 / (2 * scale)) * Math.exp(-distance / scale)),
+    );
   }
 }

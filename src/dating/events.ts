@@ -43,7 +43,10 @@ export function releasesOf(evidence: Evidence): Releases {
   });
   const orders = new Map<string, readonly [number, number]>();
   for (const { earlier, later } of evidence.orders) {
-    const pair = [eventOf[printingIndex.get(earlier)!]!, eventOf[printingIndex.get(later)!]!] as const;
+    const pair = [
+      eventOf[printingIndex.get(earlier)!]!,
+      eventOf[printingIndex.get(later)!]!,
+    ] as const;
     orders.set(pair.join(), pair);
   }
   return {
@@ -64,7 +67,8 @@ function groupKeys(evidence: Evidence, printingIndex: ReadonlyMap<string, number
   }
   const keys = evidence.printings.map((p, i) => {
     const listed = products.get(p.id);
-    const severalProducts = listed !== undefined && new Set([...listed, p.product ?? '']).size > 1 + (p.product ? 0 : 1);
+    const severalProducts =
+      listed !== undefined && new Set([...listed, p.product ?? '']).size > 1 + (p.product ? 0 : 1);
     if (severalProducts || !p.product) return `alone ${i}`;
     return JSON.stringify([p.product, p.market ?? p.language, p.edition, p.wave, p.channel]);
   });
@@ -72,7 +76,11 @@ function groupKeys(evidence: Evidence, printingIndex: ReadonlyMap<string, number
 }
 
 /** Gives a key of its own to each printing that a sequence fact sets apart from its group. */
-function setApart(keys: string[], evidence: Evidence, printingIndex: ReadonlyMap<string, number>): string[] {
+function setApart(
+  keys: string[],
+  evidence: Evidence,
+  printingIndex: ReadonlyMap<string, number>,
+): string[] {
   for (const { earlier, later } of evidence.orders) {
     const a = printingIndex.get(earlier)!;
     const b = printingIndex.get(later)!;
@@ -109,7 +117,9 @@ export function eventsOfClaim(claim: Claim, releases: Releases): number[] {
     return [releases.eventOf[releases.printingIndex.get(claim.printings[0]!)!]!];
   }
   if (claim.printings.length > 1) {
-    return [...new Set(claim.printings.map((id) => releases.eventOf[releases.printingIndex.get(id)!]!))];
+    return [
+      ...new Set(claim.printings.map((id) => releases.eventOf[releases.printingIndex.get(id)!]!)),
+    ];
   }
   return [...(releases.eventsOfProduct.get(claim.product ?? '') ?? [])];
 }

@@ -59,7 +59,13 @@ function yearBin(years: number): number {
  * @param day the day tried
  * @param yearOf calendar year of a day
  */
-export function binOf(property: DateProperty, lo: number, hi: number, day: number, yearOf: (day: number) => number): number {
+export function binOf(
+  property: DateProperty,
+  lo: number,
+  hi: number,
+  day: number,
+  yearOf: (day: number) => number,
+): number {
   switch (property) {
     case 'on-sale': {
       const middle = Number.isFinite(lo + hi) ? (lo + hi) / 2 : Number.isFinite(lo) ? lo : hi;
@@ -97,7 +103,11 @@ export function binWidths(hist: number): Float64Array {
   return widths;
 }
 
-const signed = (zero: number, positive: readonly number[], negative: readonly number[]): number[] => {
+const signed = (
+  zero: number,
+  positive: readonly number[],
+  negative: readonly number[],
+): number[] => {
   const out = new Array<number>(BINS).fill(0);
   out[0] = zero;
   positive.forEach((v, i) => {
@@ -115,13 +125,34 @@ const SMALL = [0.5, 0.5, 0.5, 0.5, 0.5, 0.4, 0.3, 0.3, 0.3, 0.2, 0.2, 0.1, 0.1, 
 /** Prior pseudo-counts of each histogram: shape and sign by judgement, no source; width learned. */
 const PRIORS: readonly { readonly weight: number; readonly mass: readonly number[] }[] = [
   { weight: 12, mass: signed(0, NOISE, NOISE) },
-  { weight: 8, mass: signed(40, [2, 3, 6, 8, 9, 8, 7, 4, 2, 1, 0.5, 0.2, 0.1, 0.1], SMALL.map((m) => m * 2)) },
+  {
+    weight: 8,
+    mass: signed(
+      40,
+      [2, 3, 6, 8, 9, 8, 7, 4, 2, 1, 0.5, 0.2, 0.1, 0.1],
+      SMALL.map((m) => m * 2),
+    ),
+  },
   { weight: 6, mass: coverPrior() },
   { weight: 8, mass: [0.7, 1.5, 8, 68, 17, 2, 0.8, 2] },
   { weight: 8, mass: [0.3, 0.3, 2, 64, 17, 6, 3, 7] },
   { weight: 8, mass: signed(12, [3, 4, 7, 12, 16, 16, 12, 6, 3, 2, 1, 0.5, 0.2, 0.1], SMALL) },
-  { weight: 8, mass: signed(4, [3, 4, 5, 6, 8, 9, 11, 12, 13, 13, 11, 7, 4, 2], SMALL.map((m) => m * 0.7)) },
-  { weight: 8, mass: signed(4, [3, 4, 5, 6, 8, 9, 11, 12, 12, 10, 7, 4, 2, 1], SMALL.map((m) => m * 0.7)) },
+  {
+    weight: 8,
+    mass: signed(
+      4,
+      [3, 4, 5, 6, 8, 9, 11, 12, 13, 13, 11, 7, 4, 2],
+      SMALL.map((m) => m * 0.7),
+    ),
+  },
+  {
+    weight: 8,
+    mass: signed(
+      4,
+      [3, 4, 5, 6, 8, 9, 11, 12, 12, 10, 7, 4, 2, 1],
+      SMALL.map((m) => m * 0.7),
+    ),
+  },
   { weight: 0, mass: [] },
   { weight: 8, mass: signed(3, [1, 2, 3, 4, 6, 8, 10, 13, 15, 14, 10, 5, 3, 1], SMALL) },
 ];

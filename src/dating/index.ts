@@ -1,2 +1,2 @@
-export { date } from './date.ts';
+export { type DateOptions, date } from './date.ts';
 export type * from './types.ts';

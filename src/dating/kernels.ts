@@ -10,7 +10,12 @@ export interface Calendar {
 
 export function calendarOf(first: number, last: number): Calendar {
   const n = last - first + 1;
-  const out = { first, year: new Int16Array(n), month: new Uint8Array(n), dayOfMonth: new Uint8Array(n) };
+  const out = {
+    first,
+    year: new Int16Array(n),
+    month: new Uint8Array(n),
+    dayOfMonth: new Uint8Array(n),
+  };
   let { year, month, dayOfMonth } = civilOf(first);
   let next = dayOf(year, month + 1, 1);
   for (let j = 0; j < n; j++) {

@@ -36,13 +36,18 @@ function exactDays(statements: readonly Statement[], nEvents: number): [number, 
   for (const { property, events, source, values } of statements) {
     if (property !== 'on-sale' || events.length !== 1) continue;
     const spans = values[0]!.spans;
-    if (spans.length === 1 && spans[0]!.lo === spans[0]!.hi) days[events[0]!]!.push([source, spans[0]!.lo]);
+    if (spans.length === 1 && spans[0]!.lo === spans[0]!.hi)
+      days[events[0]!]!.push([source, spans[0]!.lo]);
   }
   return days;
 }
 
 /** Counts each nonzero difference once a release and source, however many others share it. */
-function countDifferences(list: readonly [number, number][], counts: Map<number, number>[], overlaps: Int32Array) {
+function countDifferences(
+  list: readonly [number, number][],
+  counts: Map<number, number>[],
+  overlaps: Int32Array,
+) {
   for (const [s, day] of list) {
     const seen = new Set<number>();
     let met = false;

@@ -36,7 +36,14 @@ export function fillRow(problem: Problem, state: State, v: number): void {
   shareWithRing(problem, state, v, at, n);
 }
 
-function addEntries(problem: Problem, rows: Float32Array, at: number, v: number, shares: Float64Array, s: number) {
+function addEntries(
+  problem: Problem,
+  rows: Float32Array,
+  at: number,
+  v: number,
+  shares: Float64Array,
+  s: number,
+) {
   const { entryCell, entryReading, entryCoef } = problem;
   let local = 0;
   for (let r = RIGHT; r <= YEAR_OFF; r++) local += shares[s + r]!;
@@ -47,7 +54,14 @@ function addEntries(problem: Problem, rows: Float32Array, at: number, v: number,
   }
 }
 
-function addLag(problem: Problem, rows: Float32Array, at: number, v: number, lag: number, share: number) {
+function addLag(
+  problem: Problem,
+  rows: Float32Array,
+  at: number,
+  v: number,
+  lag: number,
+  share: number,
+) {
   const end = problem.lagStart[v * MAX_LAGS + lag + 1]!;
   for (let j = problem.lagStart[v * MAX_LAGS + lag]!; j < end; j++) {
     rows[at + problem.lagCell[j]!]! += problem.lagCoef[j]! * share;
@@ -75,7 +89,8 @@ function shareWithRing(problem: Problem, state: State, v: number, at: number, n:
   if (other === v) return;
   const share = problem.viewShare[v]!;
   let elsewhere = 0;
-  for (; other !== v; other = problem.viewRing[other]!) elsewhere += share * valueAtDay(problem, state, other);
+  for (; other !== v; other = problem.viewRing[other]!)
+    elsewhere += share * valueAtDay(problem, state, other);
   for (let k = 0; k < n; k++) state.rows[at + k] = share * state.rows[at + k]! + elsewhere;
 }
 
@@ -107,4 +122,3 @@ export function withCopying(state: State, v: number, plain: number): number {
   const rate = state.copyRate[0]!;
   return rate * state.copyMatch[v]! + (1 - rate) * plain;
 }
-

@@ -24,14 +24,18 @@ export function siblingsOf(releases: Releases): readonly (readonly number[])[] {
  * The events from which each on-sale statement may have been taken by mistake: siblings of its
  * event, and the rows above and below in its source's own list.
  */
-export function linksOf(statements: readonly Statement[], siblings: readonly (readonly number[])[]): Link[][] {
+export function linksOf(
+  statements: readonly Statement[],
+  siblings: readonly (readonly number[])[],
+): Link[][] {
   const previous = new Map<number, number>();
   const links: Link[][] = statements.map(() => []);
   statements.forEach((statement, i) => {
     if (statement.property !== 'on-sale' || statement.events.length !== 1) return;
     const e = statement.events[0]!;
     const around = siblings[e]!;
-    for (const event of around) links[i]!.push({ event, reading: SIBLING, share: 1 / around.length });
+    for (const event of around)
+      links[i]!.push({ event, reading: SIBLING, share: 1 / around.length });
     const above = previous.get(statement.source);
     if (above !== undefined) {
       links[i]!.push({ event: statements[above]!.events[0]!, reading: ROW_SHIFT, share: 0.5 });
@@ -48,7 +52,9 @@ export function filledShares(statements: readonly Statement[]): Float32Array {
   const totals = new Map<number, number>();
   const dayOf = (s: Statement) => {
     const spans = s.values[0]!.spans;
-    return s.property === 'on-sale' && spans.length === 1 && spans[0]!.lo === spans[0]!.hi ? spans[0]!.lo : Number.NaN;
+    return s.property === 'on-sale' && spans.length === 1 && spans[0]!.lo === spans[0]!.hi
+      ? spans[0]!.lo
+      : Number.NaN;
   };
   for (const s of statements) {
     const day = dayOf(s);

@@ -52,7 +52,11 @@ export function createRates(problem: Problem, kinds: readonly SourceKind[]): Rat
     reading.push(r);
     lists.push(cells);
   };
-  const addLevel = (common: number, single: number | undefined, keyOf: (c: number) => string | number) => {
+  const addLevel = (
+    common: number,
+    single: number | undefined,
+    keyOf: (c: number) => string | number,
+  ) => {
     for (const cells of groupsOf(problem.nRates, keyOf)) {
       add(common, COMMON, cells);
       if (single === undefined) continue;
@@ -104,7 +108,8 @@ export function fillShares(rates: Rates, problem: Problem, lagOf: Int32Array): v
     const at = c * N_READINGS;
     const lagged = lagOf[problem.rateSource[c]!]! >= 0;
     let sum = 0;
-    for (let r = 0; r < N_READINGS; r++) if (lagged || r !== OTHER_MOMENT) sum += rates.odds[at + r]!;
+    for (let r = 0; r < N_READINGS; r++)
+      if (lagged || r !== OTHER_MOMENT) sum += rates.odds[at + r]!;
     for (let r = 0; r < N_READINGS; r++) {
       rates.shares[at + r] = lagged || r !== OTHER_MOMENT ? rates.odds[at + r]! / sum : 0;
     }
@@ -116,9 +121,16 @@ export function fillShares(rates: Rates, problem: Problem, lagOf: Int32Array): v
  * Each effect is proposed from the normal that matches its conditional's slope and curvature, and
  * accepted by Metropolis and Hastings (`gamerman:1997`).
  */
-export function drawRates(rates: Rates, problem: Problem, counts: Int32Array, lagOf: Int32Array, random: Chance): void {
+export function drawRates(
+  rates: Rates,
+  problem: Problem,
+  counts: Int32Array,
+  lagOf: Int32Array,
+  random: Chance,
+): void {
   const sums = cellSums(rates, problem, lagOf);
-  for (let x = 0; x < rates.value.length; x++) drawEffect(rates, x, problem, counts, lagOf, sums, random);
+  for (let x = 0; x < rates.value.length; x++)
+    drawEffect(rates, x, problem, counts, lagOf, sums, random);
   drawSpreads(rates, random);
   fillShares(rates, problem, lagOf);
 }
@@ -164,7 +176,8 @@ function drawEffect(
       const lag = lagOf[problem.rateSource[c]!]! >= 0 ? odds[c * N_READINGS + OTHER_MOMENT]! : 0;
       const errors = n - counts[row]! - counts[row + OTHER_MOMENT]!;
       const hit = r === COMMON ? errors : counts[row + r]!;
-      const weight = r === COMMON ? sums[c]! - odds[c * N_READINGS]! - lag : odds[c * N_READINGS + r]!;
+      const weight =
+        r === COMMON ? sums[c]! - odds[c * N_READINGS]! - lag : odds[c * N_READINGS + r]!;
       const total = sums[c]! + weight * (factor - 1);
       const p = (weight * factor) / total;
       slope.first += hit - n * p;

@@ -69,5 +69,7 @@ export function priorOtherMoment(kind: SourceKind): number {
   if (kind === 'store-listing' || kind === 'registration-record' || kind === 'archive-snapshot') {
     return 0.2;
   }
-  return kind === 'publisher-database' || kind === 'packaging' || kind === 'own-observation' ? 0.06 : 0.12;
+  return kind === 'publisher-database' || kind === 'packaging' || kind === 'own-observation'
+    ? 0.06
+    : 0.12;
 }

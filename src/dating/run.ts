@@ -1,18 +1,29 @@
 import type { Evidence } from '../evidence/index.ts';
 import { chance } from '../maths/index.ts';
 import { sweep, type Workshop } from './chain.ts';
-import type { Compiled } from './compile.ts';
 import type { Problem } from './problem.ts';
 import { createState, type State } from './state.ts';
+import { addEvent, addSweep, beginBatch, createTally, type Tally } from './tally.ts';
 
-/** The averaged conditional distribution of each event over its cells, and how it varied. */
-export interface Posterior {
-  /** Probability of each cell, laid out as `problem.cellStart`. */
-  readonly cells: Float64Array;
-  readonly chains: readonly Float64Array[];
-  readonly states: readonly State[];
-  /** Parent of each source after each kept sweep. */
-  readonly parents: readonly Int32Array[];
+/** How long to sample: sweeps to warm up and to keep for each of some chains. */
+export interface Plan {
+  readonly chains: number;
+  readonly warmUp: number;
+  readonly keep: number;
+}
+
+/** Effort in cell visits that a first answer, and a refined one, may take. */
+const VISITS = { first: 6e6, refined: 8e7 } as const;
+
+/** Fewer chains and sweeps where there is more evidence: more data, fewer modes. */
+export function planFor(problem: Problem, effort: 'first' | 'refined'): Plan {
+  const visits = Math.max(1, problem.rowStart[problem.nViews]!);
+  const sweeps = VISITS[effort] / visits;
+  if (sweeps < 40) return { chains: 1, warmUp: 8, keep: effort === 'first' ? 4 : 12 };
+  const chains = sweeps < 200 ? 2 : 4;
+  const each = Math.min(400, Math.floor(sweeps / chains));
+  const warmUp = Math.max(8, Math.floor(each * 0.3));
+  return { chains, warmUp, keep: each - warmUp };
 }
 
 /** Lays out what the chains need besides the problem. */
@@ -22,20 +33,27 @@ export function workshopOf(evidence: Evidence, problem: Problem): Workshop {
   evidence.sources.forEach((source, s) => {
     for (const id of source.cites) {
       const q = sourceIndex.get(id);
-      if (q !== undefined) cites[s * problem.nSources + q] = 1;
+      if (q !== undefined && q !== s) cites[s * problem.nSources + q] = 1;
     }
   });
   const runsOf: number[][] = Array.from({ length: problem.nSources }, () => []);
   for (let r = 0; r < problem.nRuns; r++) runsOf[problem.runSource[r]!]!.push(r);
-  const viewsOf = runsOf.map((runs) =>
-    Int32Array.from(runs.flatMap((r) => [...problem.runViews.subarray(problem.runStart[r]!, problem.runStart[r + 1]!)])),
-  );
+  const viewsOf = runsOf.map((runs) => {
+    const views: number[] = [];
+    for (const r of runs) {
+      for (let m = problem.runStart[r]!; m < problem.runStart[r + 1]!; m++)
+        views.push(problem.runViews[m]!);
+    }
+    return Int32Array.from(views);
+  });
   return { kin: { cites, runsOf }, viewsOf, eventOrder: sequenceOrder(problem) };
 }
 
 /** Events so that each comes after those that sequence facts put before it. */
 function sequenceOrder(problem: Problem): Int32Array {
-  const waiting = Int32Array.from({ length: problem.nEvents }, (_, e) => problem.beforeStart[e + 1]! - problem.beforeStart[e]!);
+  const waiting = new Int32Array(problem.nEvents);
+  for (let e = 0; e < problem.nEvents; e++)
+    waiting[e] = problem.beforeStart[e + 1]! - problem.beforeStart[e]!;
   const order: number[] = [];
   for (let e = 0; e < problem.nEvents; e++) if (waiting[e] === 0) order.push(e);
   for (let i = 0; i < order.length; i++) {
@@ -48,32 +66,40 @@ function sequenceOrder(problem: Problem): Int32Array {
   return Int32Array.from(order);
 }
 
-/** Runs chains from one seed and averages the conditional distributions of the days. */
+/** Batches that one chain's kept sweeps are cut into, for the error of their average. */
+const BATCHES = 4;
+
+/**
+ * Runs chains from one seed and gathers what their kept sweeps hold.
+ *
+ * @returns the tally, and the last state of the last chain
+ */
 export function sample(
   evidence: Evidence,
-  { problem }: Compiled,
-  options: { seed: number; chains: number; warmUp: number; keep: number },
-): Posterior {
+  problem: Problem,
+  plan: Plan,
+  seed: number,
+  onProgress?: (share: number) => void,
+): { tally: Tally; state: State } {
   const shop = workshopOf(evidence, problem);
   const kinds = evidence.sources.map((s) => s.kind);
-  const chains: Float64Array[] = [];
-  const states: State[] = [];
-  const parents: Int32Array[] = [];
-  for (let c = 0; c < options.chains; c++) {
-    const state = createState(problem, kinds, chance(options.seed * 1009 + c));
-    const sum = new Float64Array(problem.cellStart[problem.nEvents]!);
-    for (let i = 0; i < options.warmUp; i++) sweep(problem, state, shop);
-    for (let i = 0; i < options.keep; i++) {
-      sweep(problem, state, shop, (e, total) => {
-        for (let k = problem.cellStart[e]!; k < problem.cellStart[e + 1]!; k++) sum[k]! += state.product[k]! / total;
-      });
-      parents.push(state.parentOf.slice());
+  const tally = createTally(problem);
+  const all = plan.chains * (plan.warmUp + plan.keep);
+  let done = 0;
+  let state!: State;
+  for (let c = 0; c < plan.chains; c++) {
+    state = createState(problem, kinds, chance(seed * 1009 + c));
+    for (let i = 0; i < plan.warmUp; i++) {
+      sweep(problem, state, shop);
+      onProgress?.(++done / all);
     }
-    for (let k = 0; k < sum.length; k++) sum[k]! /= options.keep;
-    chains.push(sum);
-    states.push(state);
+    const batch = plan.chains > 1 ? plan.keep : Math.ceil(plan.keep / BATCHES);
+    for (let i = 0; i < plan.keep; i++) {
+      if (i % batch === 0) beginBatch(tally, problem);
+      sweep(problem, state, shop, (e, total) => addEvent(tally, problem, state, e, total));
+      addSweep(tally, problem, state);
+      onProgress?.(++done / all);
+    }
   }
-  const cells = new Float64Array(chains[0]!.length);
-  for (const chain of chains) for (let k = 0; k < cells.length; k++) cells[k]! += chain[k]! / chains.length;
-  return { cells, chains, states, parents };
+  return { tally, state };
 }

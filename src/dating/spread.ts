@@ -16,7 +16,12 @@ const NEGLIGIBLE = 1e-9;
  * @param cells probability of each cell of the problem
  * @param week weight of each weekday for this event, Monday first
  */
-export function spreadDays(problem: Problem, e: number, cells: Float64Array, week: ArrayLike<number>): DayWeights {
+export function spreadDays(
+  problem: Problem,
+  e: number,
+  cells: Float64Array,
+  week: ArrayLike<number>,
+): DayWeights {
   const singles = new Set<number>();
   const pairs: [number, number][] = [];
   for (let k = problem.cellStart[e]!; k < problem.cellStart[e + 1]!; k++) {
@@ -61,7 +66,10 @@ export function bestDay({ days, p }: DayWeights): { day: number; p: number } {
 }
 
 /** The shortest run of days that holds at least `level`, and what it holds; the earliest of equals. */
-export function shortestRun({ days, p }: DayWeights, level: number): { from: number; to: number; p: number } {
+export function shortestRun(
+  { days, p }: DayWeights,
+  level: number,
+): { from: number; to: number; p: number } {
   let best = { from: days[0]!, to: days.at(-1)!, p: 1, length: Number.POSITIVE_INFINITY };
   let held = 0;
   for (let a = 0, b = 0; a < p.length; a++) {
@@ -84,4 +92,22 @@ export function fewestDays({ days, p }: DayWeights, level: number): DayWeights {
   while (n < order.length && held < level) held += p[order[n++]!]!;
   const kept = order.slice(0, n).sort((a, b) => a - b);
   return { days: Int32Array.from(kept, (j) => days[j]!), p: Float64Array.from(kept, (j) => p[j]!) };
+}
+
+/** Days apart from which two peaks are told apart. */
+const GAP = 10;
+
+/** Separate peaks that hold at least a twentieth each, the likeliest first; none where there is one. */
+export function modesOf(weights: DayWeights): { from: number; to: number; p: number }[] {
+  const { days, p } = fewestDays(weights, 0.98);
+  const peaks: { from: number; to: number; p: number }[] = [];
+  days.forEach((day, j) => {
+    const last = peaks.at(-1);
+    if (last && day - last.to <= GAP) {
+      last.to = day;
+      last.p += p[j]!;
+    } else peaks.push({ from: day, to: day, p: p[j]! });
+  });
+  const large = peaks.filter((peak) => peak.p >= 0.05).sort((a, b) => b.p - a.p);
+  return large.length > 1 ? large : [];
 }

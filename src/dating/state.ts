@@ -1,9 +1,17 @@
 import type { SourceKind } from '../evidence/index.ts';
 import type { Chance } from '../maths/index.ts';
-import { BINS, binWidths, COVER_HIST, FIXED_HISTS, histPrior, UNLISTED_HIST, unlistedMass } from './histograms.ts';
+import {
+  BINS,
+  binWidths,
+  COVER_HIST,
+  FIXED_HISTS,
+  histPrior,
+  UNLISTED_HIST,
+  unlistedMass,
+} from './histograms.ts';
 import type { Problem } from './problem.ts';
-import { N_READINGS } from './readings.ts';
 import { createRates, fillShares, type Rates } from './rates.ts';
+import { N_READINGS } from './readings.ts';
 
 /** Everything that one chain holds; the arrays are changed in place. */
 export interface State {
@@ -83,13 +91,19 @@ export function createState(problem: Problem, kinds: readonly SourceKind[], rand
 
 function startHists(state: State, nHists: number) {
   for (let h = 0; h < nHists; h++) {
-    const prior = h === UNLISTED_HIST ? unlistedMass() : histPrior(h < FIXED_HISTS ? h : COVER_HIST);
+    const prior =
+      h === UNLISTED_HIST ? unlistedMass() : histPrior(h < FIXED_HISTS ? h : COVER_HIST);
     const total = h === UNLISTED_HIST ? 1 : prior.reduce((a, b) => a + b, 0);
     setHist(state, h, prior, total);
   }
 }
 
-function setHist({ histMass, histDensity }: State, h: number, weights: ArrayLike<number>, total: number) {
+function setHist(
+  { histMass, histDensity }: State,
+  h: number,
+  weights: ArrayLike<number>,
+  total: number,
+) {
   const widths = binWidths(h);
   for (let b = 0; b < BINS; b++) {
     const mass = weights[b]! / total;

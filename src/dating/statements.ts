@@ -66,7 +66,7 @@ function bounded(date: EdtfDate): boolean {
 function valuesOf(rows: readonly Claim[]): StatedValue[] {
   const first = rows[0]!.date!;
   if (rows.length === 1 || rows.every((row) => row.value === rows[0]!.value)) {
-    return [valueOf(first, 1)];
+    return [statedValue(first, 1)];
   }
   const counts = new Map<string, { date: EdtfDate; n: number }>();
   for (const row of rows) {
@@ -75,10 +75,12 @@ function valuesOf(rows: readonly Claim[]): StatedValue[] {
     else counts.set(row.value, { date: row.date!, n: 1 });
   }
   const values = [...counts.values()];
-  const weights = values.map((u) => values.reduce((w, v) => w * rowFactor(u.date, v.date) ** v.n, 1));
+  const weights = values.map((u) =>
+    values.reduce((w, v) => w * rowFactor(u.date, v.date) ** v.n, 1),
+  );
   const total = weights.reduce((a, b) => a + b, 0);
   return values
-    .map(({ date }, j) => valueOf(date, weights[j]! / total))
+    .map(({ date }, j) => statedValue(date, weights[j]! / total))
     .filter((v) => v.weight > 1e-6)
     .sort((a, b) => b.weight - a.weight);
 }
@@ -91,10 +93,12 @@ function rowFactor(meant: EdtfDate, row: EdtfDate): number {
 }
 
 function holds(coarse: EdtfDate, fine: EdtfDate): boolean {
-  return fine.ranges.every((f) => coarse.ranges.some((c) => c.first <= f.first && f.last <= c.last));
+  return fine.ranges.every((f) =>
+    coarse.ranges.some((c) => c.first <= f.first && f.last <= c.last),
+  );
 }
 
-function valueOf(date: EdtfDate, weight: number): StatedValue {
+function statedValue(date: EdtfDate, weight: number): StatedValue {
   return {
     spans: date.ranges.map((r) => ({ lo: r.first, hi: r.last })),
     weight,

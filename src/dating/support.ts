@@ -37,10 +37,14 @@ export function supportsOf(
   calendar: Calendar,
   reach: number,
 ): EventSupport[] {
-  const supports = Array.from({ length: nEvents }, (): EventSupport => ({ points: new Set(), near: [] }));
+  const supports = Array.from(
+    { length: nEvents },
+    (): EventSupport => ({ points: new Set(), near: [] }),
+  );
   const lastDay = calendar.first + calendar.year.length - 1;
   for (const statement of statements) {
-    for (const e of statement.events) addStatement(statement, supports[e]!, lags, calendar, lastDay, reach);
+    for (const e of statement.events)
+      addStatement(statement, supports[e]!, lags, calendar, lastDay, reach);
     if (statement.property !== 'on-sale' || statement.events.length !== 1) continue;
     for (const { lo, hi } of statement.values[0]!.spans) {
       if (lo === hi) for (const e of siblings[statement.events[0]!]!) supports[e]!.points.add(lo);

@@ -20,11 +20,18 @@ export function erasOf(statements: readonly Statement[], nEvents: number): Uint8
   const known = middles.filter((d) => !Number.isNaN(d)).sort((a, b) => a - b);
   if (known.length < ERAS || known.at(-1)! - known[0]! < ERA_SPAN) return new Uint8Array(nEvents);
   const cuts = [known[Math.floor(known.length / 3)]!, known[Math.floor((2 * known.length) / 3)]!];
-  return Uint8Array.from(middles, (d) => (Number.isNaN(d) || d < cuts[0]! ? 0 : d < cuts[1]! ? 1 : 2));
+  return Uint8Array.from(middles, (d) =>
+    Number.isNaN(d) || d < cuts[0]! ? 0 : d < cuts[1]! ? 1 : 2,
+  );
 }
 
 /** Numbers the cells of the rate table: source × market × era, as far as they occur. */
-export function ratesOf(statements: readonly Statement[], views: Views, releases: Releases, eras: Uint8Array) {
+export function ratesOf(
+  statements: readonly Statement[],
+  views: Views,
+  releases: Releases,
+  eras: Uint8Array,
+) {
   const index = new Map<string, number>();
   const source: number[] = [];
   const market: number[] = [];

@@ -1,0 +1,80 @@
+import { COPIED, weigh } from './attribution.ts';
+import { MAX_LAGS, type Problem } from './problem.ts';
+import { N_READINGS } from './readings.ts';
+import type { State } from './state.ts';
+
+/** What the kept sweeps add up to, so that their average can be answered. */
+export interface Tally {
+  sweeps: number;
+  /** Sum of the conditional probabilities of each cell, one array a batch of sweeps. */
+  readonly batches: Float64Array[];
+  readonly batchSweeps: number[];
+  /** Sum of the probabilities of each reading, and of copying, N_READINGS + 1 a view. */
+  readonly readings: Float32Array;
+  /** How often each source was held to date at each of its lags. */
+  readonly lags: Float64Array;
+  /** How often each source was held to derive from each other. */
+  readonly parents: Float64Array;
+  /** Sampled day of each event, kept sweep by kept sweep. */
+  readonly days: Int32Array[];
+}
+
+export function createTally(problem: Problem): Tally {
+  return {
+    sweeps: 0,
+    batches: [],
+    batchSweeps: [],
+    readings: new Float32Array(problem.nViews * (N_READINGS + 1)),
+    lags: new Float64Array(problem.nSources * MAX_LAGS),
+    parents: new Float64Array(problem.nSources * problem.nSources),
+    days: [],
+  };
+}
+
+/** Begins a batch; the spread between batches gives the error of the average. */
+export function beginBatch(tally: Tally, problem: Problem): void {
+  tally.batches.push(new Float64Array(problem.cellStart[problem.nEvents]!));
+  tally.batchSweeps.push(0);
+}
+
+/** Adds an event's conditional distribution while `state.product` holds it. */
+export function addEvent(
+  tally: Tally,
+  problem: Problem,
+  state: State,
+  e: number,
+  total: number,
+): void {
+  const sum = tally.batches.at(-1)!;
+  for (let k = problem.cellStart[e]!; k < problem.cellStart[e + 1]!; k++)
+    sum[k]! += state.product[k]! / total;
+}
+
+const weights = new Float64Array(N_READINGS + 1);
+
+/** Adds what one kept sweep holds of readings, lags, derivations and days. */
+export function addSweep(tally: Tally, problem: Problem, state: State): void {
+  tally.sweeps++;
+  tally.batchSweeps[tally.batchSweeps.length - 1]!++;
+  for (let v = 0; v < problem.nViews; v++) {
+    if (problem.viewRate[v]! < 0) continue;
+    const total = weigh(problem, state, v, state.cell[problem.viewEvent[v]!]!, weights);
+    for (let r = 0; r <= COPIED; r++)
+      tally.readings[v * (N_READINGS + 1) + r]! += weights[r]! / total;
+  }
+  for (let s = 0; s < problem.nSources; s++) {
+    const lag = state.lagOf[s]!;
+    if (lag >= 0) tally.lags[s * MAX_LAGS + lag]!++;
+    const parent = state.parentOf[s]!;
+    if (parent >= 0) tally.parents[s * problem.nSources + parent]!++;
+  }
+  tally.days.push(state.day.slice());
+}
+
+/** The average distribution over cells, all batches together. */
+export function averageCells(tally: Tally): Float64Array {
+  const out = new Float64Array(tally.batches[0]?.length ?? 0);
+  for (const batch of tally.batches)
+    for (let k = 0; k < out.length; k++) out[k]! += batch[k]! / tally.sweeps;
+  return out;
+}
