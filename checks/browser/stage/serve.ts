@@ -1,0 +1,134 @@
+import { readFile } from 'node:fs/promises';
+import { createServer, type ServerResponse } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { extname, join, normalize } from 'node:path';
+import type { DossierAnswer, WireChange, WireDating } from '../../../src/contract/index.ts';
+import { patched } from '../../../src/web/wire/patch.ts';
+import { madeUpAnswers } from './answers.ts';
+import { madeUpDossier } from './rows.ts';
+
+const TYPES: Record<string, string> = {
+  '.html': 'text/html; charset=utf-8',
+  '.js': 'text/javascript',
+  '.css': 'text/css',
+  '.svg': 'image/svg+xml',
+  '.woff2': 'font/woff2',
+};
+
+/** The policy of the real server, so that the page is tried under it. */
+export const POLICY =
+  "default-src 'none'; script-src 'self'; style-src 'self'; font-src 'self'; img-src 'self' data:; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+
+interface Stage {
+  dossier: DossierAnswer;
+  dating: WireDating;
+  readonly past: { label: string; dossier: DossierAnswer }[];
+  readonly future: { label: string; dossier: DossierAnswer }[];
+}
+
+export interface Served {
+  readonly url: string;
+  readonly close: () => Promise<void>;
+}
+
+/** Serves the built page from `folder` with a made-up dossier of `n` printings, on a free port. */
+export async function serveStage(folder: string, n: number): Promise<Served> {
+  const { claims, dating } = madeUpAnswers(n);
+  const stage: Stage = { dossier: madeUpDossier(n, claims), dating, past: [], future: [] };
+  const server = createServer((request, response) => {
+    const path = new URL(request.url ?? '/', 'http://localhost').pathname;
+    if (path === '/api/events') {
+      response.writeHead(200, { 'content-type': 'text/event-stream' });
+      response.write(':\n\n');
+      return;
+    }
+    if (path.startsWith('/api/')) {
+      let body = '';
+      request.on('data', (part: Buffer) => {
+        body += part.toString();
+      });
+      request.on('end', () => answer(stage, path, body, response));
+      return;
+    }
+    void file(folder, path, response);
+  });
+  await new Promise<void>((done) => server.listen(0, '127.0.0.1', done));
+  const { port } = server.address() as AddressInfo;
+  const close = () =>
+    new Promise<void>((done) => {
+      server.closeAllConnections();
+      server.close(() => done());
+    });
+  return { url: `http://127.0.0.1:${port}/`, close };
+}
+
+async function file(folder: string, path: string, response: ServerResponse): Promise<void> {
+  const name = path === '/' ? 'index.html' : normalize(path).replace(/^(\.\.[/\\])+/, '');
+  try {
+    const bytes = await readFile(join(folder, name));
+    const type = TYPES[extname(name)] ?? 'application/octet-stream';
+    response.writeHead(200, { 'content-type': type, 'content-security-policy': POLICY });
+    response.end(bytes);
+  } catch {
+    response.writeHead(404).end();
+  }
+}
+
+function step(stage: Stage, label: string, changes: readonly WireChange[]): void {
+  stage.past.push({ label, dossier: stage.dossier });
+  stage.future.length = 0;
+  stage.dossier = { ...patched(stage.dossier, changes), version: stage.dossier.version + 1 };
+}
+
+function move(stage: Stage, from: Stage['past'], to: Stage['past']): void {
+  const last = from.pop();
+  if (!last) return;
+  to.push({ label: last.label, dossier: stage.dossier });
+  stage.dossier = { ...last.dossier, version: stage.dossier.version + 1 };
+}
+
+function state(stage: Stage) {
+  const top = (steps: Stage['past']) => {
+    const last = steps.at(-1);
+    return last ? { label: last.label, at: '2026-01-01T00:00:00Z' } : null;
+  };
+  return { undo: top(stage.past), redo: top(stage.future) };
+}
+
+function answer(stage: Stage, path: string, body: string, response: ServerResponse): void {
+  const asked = body ? JSON.parse(body) : {};
+  if (path === '/api/changes') step(stage, asked.label, asked.changes);
+  if (path === '/api/undo') move(stage, stage.past, stage.future);
+  if (path === '/api/redo') move(stage, stage.future, stage.past);
+  const { version } = stage.dossier;
+  const answers: Record<string, unknown> = {
+    '/api/dossier': { ...stage.dossier, ...state(stage) },
+    '/api/dating': { version, dating: stage.dating },
+    '/api/dossiers': { dossiers: [], dataFolder: 'made-up' },
+    '/api/notes': NOTES,
+  };
+  const found = answers[path] ?? { version, conflicts: [], ...state(stage) };
+  response.writeHead(200, { 'content-type': 'application/json' });
+  response.end(JSON.stringify(found));
+}
+
+const NOTES = {
+  lines: [
+    {
+      line: 1,
+      printing: { number: '14', finish: 'foil', wave: '1' },
+      claims: [
+        { property: 'on-sale', value: '1993-09-24', source: 'pub. page', p: 0.97 },
+        { property: 'on-sale', value: '1993-10', source: 'checklist', p: 0.9 },
+      ],
+      left_over: '',
+    },
+    { line: 2, printing: null, claims: [], left_over: 'ask about the tin' },
+    {
+      line: 3,
+      printing: { number: '15', language: 'ko' },
+      claims: [{ property: 'seen-by', value: '[1996-03-04,1996-04-03]', source: null, p: 0.62 }],
+      left_over: '',
+    },
+  ],
+};

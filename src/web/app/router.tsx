@@ -1,0 +1,60 @@
+import {
+  createHashHistory,
+  createRootRoute,
+  createRoute,
+  createRouter,
+  lazyRouteComponent,
+} from '@tanstack/react-router';
+import { Chronology } from '../chronology/index.ts';
+import { Faults } from '../faults/Faults.tsx';
+import { Leads } from '../leads/Leads.tsx';
+import { PrintingPage } from '../printings/PrintingPage.tsx';
+import { Printings } from '../printings/Printings.tsx';
+import { ProductPage } from '../products/ProductPage.tsx';
+import { Products } from '../products/Products.tsx';
+import { Slips } from '../slips/Slips.tsx';
+import { SourcePage } from '../sources/SourcePage.tsx';
+import { Sources } from '../sources/Sources.tsx';
+import { App } from './App.tsx';
+import { readSearch } from './search.ts';
+
+const root = createRootRoute({ component: App });
+const at = <Path extends string>(path: Path, component: () => React.ReactNode) =>
+  createRoute({ getParentRoute: () => root, path, component });
+
+const chronology = createRoute({
+  getParentRoute: () => root,
+  path: '/',
+  component: Chronology,
+  validateSearch: readSearch,
+});
+
+const begin = createRoute({
+  getParentRoute: () => root,
+  path: '/begin',
+  component: lazyRouteComponent(() => import('../begin/Begin.tsx'), 'Begin'),
+});
+
+/** The screens and their addresses, after the `#` of the page's address. */
+export const router = createRouter({
+  history: createHashHistory(),
+  routeTree: root.addChildren([
+    chronology,
+    at('/printings', Printings),
+    at('/printings/$id', PrintingPage),
+    at('/products', Products),
+    at('/products/$id', ProductPage),
+    at('/sources', Sources),
+    at('/sources/$id', SourcePage),
+    at('/slips', Slips),
+    at('/leads', Leads),
+    at('/faults', Faults),
+    begin,
+  ]),
+});
+
+declare module '@tanstack/react-router' {
+  interface Register {
+    router: typeof router;
+  }
+}

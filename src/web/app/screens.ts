@@ -1,0 +1,11 @@
+/** The screens in the order of the work. */
+export const SCREENS = [
+  ['/', 'Chronology'],
+  ['/printings', 'Printings'],
+  ['/products', 'Products'],
+  ['/sources', 'Sources'],
+  ['/slips', 'Slips'],
+  ['/leads', 'Leads'],
+  ['/faults', 'Faults'],
+  ['/begin', 'Begin'],
+] as const;

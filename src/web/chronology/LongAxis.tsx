@@ -1,0 +1,48 @@
+import { memo } from 'react';
+import { claimMarks, type Inked, markPath, ribbon, type Scale, xOf } from '../draw/index.ts';
+import type { Drawn } from '../view/index.ts';
+
+interface Props {
+  readonly drawn: Drawn;
+  readonly scale: Scale;
+  readonly height: number;
+  readonly lines: { readonly major: string; readonly minor: string };
+}
+
+/** The years of one lane: the ribbon, its claims beneath, and the lines of the axis behind. */
+export const LongAxis = memo(function LongAxis({ drawn, scale, height, lines }: Props) {
+  const tall = height > 30;
+  const top = tall ? 6 : 3;
+  const ink = tall ? 18 : 12;
+  const y = top + ink + (tall ? 3 : 1);
+  const { marks } = claimMarks(drawn.claims, (day) => xOf(scale, day + 0.5), scale.width);
+  const path = (slip: boolean) =>
+    marks
+      .filter((mark) => mark.slip === slip)
+      .map((mark) => markPath(mark, y, scale.width))
+      .join('');
+  return (
+    <svg className="axis" width={scale.width} height={height} aria-hidden="true">
+      <path className="minor" d={lines.minor} />
+      <path className="major" d={lines.major} />
+      {ribbon(drawn.days, scale).map((cell) => (
+        <Cell key={cell.x} cell={cell} top={top} height={ink} />
+      ))}
+      <path className="agrees" d={path(false)} />
+      <path className="slips" d={path(true)} />
+    </svg>
+  );
+});
+
+function Cell({ cell, top, height }: { cell: Inked; top: number; height: number }) {
+  return (
+    <rect
+      className="ink"
+      x={cell.x}
+      y={top}
+      width={cell.width}
+      height={height}
+      fillOpacity={cell.ink}
+    />
+  );
+}

@@ -1,0 +1,1 @@
+export { Chronology } from './Chronology.tsx';

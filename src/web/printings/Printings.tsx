@@ -1,0 +1,64 @@
+import { useBook } from '../app/context.ts';
+import { Num, PrintingLink, Screen } from '../marks/index.ts';
+import { lanesOf, NO_FILTER, productName } from '../view/index.ts';
+import { explainBest, nameOfCode, sayDated } from '../words/index.ts';
+
+/** Every printing, in order of release. */
+export function Printings() {
+  const book = useBook();
+  return (
+    <Screen
+      title="Printings"
+      lead="Every issue of the card that collectors tell apart, earliest first."
+    >
+      <div className="wide">
+        <table className="list">
+          <thead>
+            <tr>
+              <th scope="col">Printing</th>
+              <th scope="col">Number</th>
+              <th scope="col">Finish</th>
+              <th scope="col">Market</th>
+              <th scope="col">Product</th>
+              <th scope="col">Release</th>
+              <th scope="col" className="figure">
+                Probability
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {lanesOf(book, NO_FILTER).map((id) => (
+              <Row key={id} id={id} />
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </Screen>
+  );
+}
+
+function Row({ id }: { readonly id: string }) {
+  const book = useBook();
+  const cells = book.printings.get(id)?.cells ?? {};
+  const dated = book.dated.get(id);
+  const said = sayDated(dated);
+  return (
+    <tr>
+      <th scope="row">
+        <PrintingLink id={id} />
+      </th>
+      <td>{cells.number}</td>
+      <td>{cells.finish}</td>
+      <td>{nameOfCode(cells.market ?? '', 'region')}</td>
+      <td>{productName(book, cells.product ?? '')}</td>
+      <td>{said.main}</td>
+      <td className="figure">
+        {dated && book.dating && said.p !== null ? (
+          <Num why={explainBest(dated, book.dating)}>{said.sub}</Num>
+        ) : (
+          said.sub
+        )}
+      </td>
+    </tr>
+  );
+}

@@ -1,0 +1,49 @@
+import { Link } from '@tanstack/react-router';
+import { useBook } from '../app/context.ts';
+import { Screen } from '../marks/index.ts';
+import { nameOfCode } from '../words/index.ts';
+import { printingsIn } from './inside.ts';
+
+/** What printings were sold or given in. */
+export function Products() {
+  const book = useBook();
+  const { products } = book.dossier;
+  return (
+    <Screen
+      title="Products"
+      lead="The boxes, games and numbers of periodicals that printings came in."
+    >
+      {products.length === 0 ? <p className="empty">The dossier names no product yet.</p> : null}
+      <div className="wide">
+        <table className="list">
+          <thead>
+            <tr>
+              <th scope="col">Product</th>
+              <th scope="col">Kind</th>
+              <th scope="col">Market</th>
+              <th scope="col">Series</th>
+              <th scope="col" className="figure">
+                Printings
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {products.map(({ id, cells }) => (
+              <tr key={id}>
+                <th scope="row">
+                  <Link to="/products/$id" params={{ id }}>
+                    {cells.title || id}
+                  </Link>
+                </th>
+                <td>{cells.kind}</td>
+                <td>{nameOfCode(cells.market ?? '', 'region')}</td>
+                <td>{[cells.series, cells.issue].filter(Boolean).join(' ')}</td>
+                <td className="figure">{printingsIn(book, id).length}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </Screen>
+  );
+}

@@ -1,0 +1,40 @@
+import type { Refusal } from '../../contract/index.ts';
+
+/** The server said no, in a sentence for the collector. */
+export class Refused extends Error {
+  readonly code: string;
+  constructor(code: string, message: string) {
+    super(message);
+    this.name = 'Refused';
+    this.code = code;
+  }
+}
+
+/** The token of this start, from the page itself. */
+export function token(): string {
+  return document.querySelector<HTMLMetaElement>('meta[name="printlore-token"]')?.content ?? '';
+}
+
+/** Asks the server of this page; throws `Refused` with its sentence where it says no. */
+export async function ask<T>(path: string, body?: unknown, signal?: AbortSignal): Promise<T> {
+  const headers: Record<string, string> = { 'x-printlore-token': token() };
+  if (body !== undefined) headers['content-type'] = 'application/json';
+  const response = await fetch(path, {
+    method: body === undefined ? 'GET' : 'POST',
+    headers,
+    ...(body === undefined ? {} : { body: JSON.stringify(body) }),
+    ...(signal ? { signal } : {}),
+  }).catch((cause: unknown) => {
+    if (signal?.aborted) throw cause;
+    throw new Refused(
+      'unreachable',
+      'Printlore does not answer. Is it still running in its terminal?',
+    );
+  });
+  if (response.ok) return (await response.json()) as T;
+  const refusal = (await response.json().catch(() => undefined)) as Refusal | undefined;
+  throw new Refused(
+    refusal?.error?.code ?? String(response.status),
+    refusal?.error?.message ?? `The server answered ${response.status}.`,
+  );
+}

@@ -1,0 +1,3 @@
+export * from './ask.ts';
+export * from './changes.ts';
+export * from './queries.ts';
