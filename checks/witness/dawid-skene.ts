@@ -51,5 +51,6 @@ export function dawidSkeneProblem(pseudo: number): Problem {
     vocabulary: [CLASSES],
     classPseudo: pseudo,
     own: 'counted',
+    enough: 1e-13,
   };
 }

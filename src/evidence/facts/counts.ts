@@ -84,8 +84,7 @@ function without(problem: Problem, voice: number, cell: number, rates: Rates): n
 
 function alone(problem: Problem, voice: Voice, t: number, rate: Float64Array): number {
   if (voice.copied === 0) return 1;
-  const own =
-    (1 - voice.derived) * rate[cellOf(problem, voice, t)]! * shareOf(problem, voice, t);
+  const own = (1 - voice.derived) * rate[cellOf(problem, voice, t)]! * shareOf(problem, voice, t);
   return own / (voice.copied + own);
 }
 

@@ -45,6 +45,8 @@ export interface Problem {
    * `counted`: rates are plugged in, as in Dawid and Skene's own EM.
    */
   readonly own: 'left out' | 'counted';
+  /** Sweeps end when no probability changes by more than this, above 0. */
+  readonly enough: number;
 }
 
 export interface Truths {
@@ -58,7 +60,6 @@ export interface Truths {
 }
 
 const SWEEPS = 500;
-const ENOUGH = 1e-13;
 
 /**
  * True values behind the words of sources of unknown reliability: the EM of `dawid:1979` where
@@ -78,7 +79,7 @@ export function latentTruth(problem: Problem): Truths {
   let rates = shares(problem.tying.pseudo, problem.tying.columns);
   let change = 1;
   let sweeps = 0;
-  for (; sweeps < SWEEPS && change > ENOUGH; sweeps++) {
+  for (; sweeps < SWEEPS && change > problem.enough; sweeps++) {
     const next = sweep(problem, byItem, posterior, rates);
     change = largestChange(posterior, next.posterior);
     ({ posterior, rates } = next);
@@ -126,7 +127,9 @@ function normalised(log: readonly number[]): Float64Array {
   return weights.map((w) => w / sum);
 }
 
-function largestChange(a: readonly Float64Array[], b: readonly Float64Array[]): number {
+/** Largest difference between two sets of probabilities; infinite where they differ in number. */
+export function largestChange(a: readonly Float64Array[], b: readonly Float64Array[]): number {
+  if (a.length !== b.length) return Number.POSITIVE_INFINITY;
   let largest = 0;
   a.forEach((before, i) => {
     before.forEach((p, t) => {
