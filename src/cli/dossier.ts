@@ -1,10 +1,10 @@
 import { stat } from 'node:fs/promises';
 import { type Dossier, readDossier } from '../dossier/index.ts';
-import { filesOf } from '../host/index.ts';
+import { type FolderFiles, filesOf } from '../host/index.ts';
 import { WrongCall } from './wrong-call.ts';
 
-/** Reads the dossier in a folder. Throws `WrongCall` where there is none. */
-export async function dossierIn(folder: string): Promise<Dossier> {
+/** The files of the dossier in a folder. Throws `WrongCall` where there is none. */
+export async function filesIn(folder: string): Promise<FolderFiles> {
   const found = await stat(folder).catch((error: NodeJS.ErrnoException) => {
     throw new WrongCall(`${folder} cannot be opened: ${reasonOf(error)}.`);
   });
@@ -13,7 +13,12 @@ export async function dossierIn(folder: string): Promise<Dossier> {
   if (!files.names.includes('printings.csv')) {
     throw new WrongCall(`${folder} is not a dossier: there is no printings.csv in it.`);
   }
-  return readDossier(files);
+  return files;
+}
+
+/** Reads the dossier in a folder. Throws `WrongCall` where there is none. */
+export async function dossierIn(folder: string): Promise<Dossier> {
+  return readDossier(await filesIn(folder));
 }
 
 /** Why the system could not open something, in plain words. */

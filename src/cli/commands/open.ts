@@ -1,5 +1,6 @@
 import { once } from 'node:events';
 import { openBrowser } from '../browser.ts';
+import { filesIn } from '../dossier.ts';
 import type { Terminal } from '../terminal.ts';
 import type { Workbench } from '../workbench.ts';
 
@@ -10,6 +11,7 @@ export async function open(
   workbench: Workbench,
   terminal: Terminal,
 ): Promise<void> {
+  if (folder !== undefined) await filesIn(folder);
   const running = await workbench.start({
     ...(folder === undefined ? {} : { folder }),
     ...(options.port === undefined ? {} : { port: options.port }),

@@ -127,7 +127,8 @@ describe('datingReport', () => {
 
       What to look for next
 
-       1.23 bit  A newspaper on kr-first.
+      bits  on        evidence
+      1.23  kr-first  A newspaper on kr-first.
       "
     `);
   });

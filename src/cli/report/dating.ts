@@ -88,14 +88,11 @@ function slipsReport(printings: readonly DatedPrinting[], width: number): string
 }
 
 function leadsReport({ leads }: Dating, width: number): string {
-  return leads
-    .map(({ gain_bits, words }) => {
-      const [first = '', ...rest] = wrapped(words, width - 11);
-      const lines = [
-        `${gain_bits.toFixed(2).padStart(5)} bit  ${first}`,
-        ...rest.map((line) => `${' '.repeat(11)}${line}`),
-      ];
-      return lines.map((line) => `${line}\n`).join('');
-    })
-    .join('');
+  const columns = [{ head: 'bits', align: 'right' }, { head: 'on' }, { head: 'evidence' }] as const;
+  const rows = leads.map(({ gain_bits, printing, words }) => [
+    gain_bits.toFixed(2),
+    printing,
+    words,
+  ]);
+  return tableOf(columns, rows, width);
 }

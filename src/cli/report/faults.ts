@@ -8,9 +8,20 @@ export function faultsReport(faults: readonly Fault[], width: number): string {
   const parts = files.map((file) => {
     const rows = faults
       .filter((fault) => fault.file === file)
-      .map(({ row, column, message }) => [`  ${row ?? ''}`, column ?? '', message]);
-    const columns = [{ head: '  row', align: 'right' }, { head: 'column' }, { head: '' }] as const;
+      .map((fault) => [`  ${fault.row ?? ''}`, fault.column ?? '', withoutPlace(fault)]);
+    const columns = [
+      { head: '  row', align: 'right' },
+      { head: 'column' },
+      { head: 'what' },
+    ] as const;
     return `${file}: ${counted(rows.length, 'fault')}\n${tableOf(columns, rows, width)}`;
   });
   return parts.join('\n');
+}
+
+/** The sentence of a fault without the place, which the table shows beside it. */
+function withoutPlace({ file, row, column, message }: Fault): string {
+  const place = [file, row === null ? null : `row ${row}`, column].filter((part) => part !== null);
+  const start = `${place.join(', ')}: `;
+  return message.startsWith(start) ? message.slice(start.length) : message;
 }

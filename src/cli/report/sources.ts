@@ -2,7 +2,7 @@ import type { DatedSource } from '../../dating/index.ts';
 import { tableOf } from './table.ts';
 import { percent } from './words.ts';
 
-const WORTH_SAYING = 0.1;
+const WORTH_SAYING = { derivation: 0.25, habit: 0.1 };
 
 /** Sources with how often they are right, whom they take from, and their habits. */
 export function sourcesReport(sources: readonly DatedSource[], width: number): string {
@@ -27,13 +27,13 @@ export function sourcesReport(sources: readonly DatedSource[], width: number): s
 
 function derivations({ derives }: DatedSource): readonly string[] {
   return derives
-    .filter(({ p }) => p >= WORTH_SAYING)
+    .filter(({ p }) => p >= WORTH_SAYING.derivation)
     .map(({ from, p }) => `taken from ${from} ${percent(p)}`);
 }
 
 function habits({ habits: all }: DatedSource): readonly string[] {
   return all
-    .filter(({ share }) => share >= WORTH_SAYING)
+    .filter(({ reading, share }) => reading !== 'copied' && share >= WORTH_SAYING.habit)
     .slice(0, 2)
     .map(({ words, share }) => `${words} ${percent(share)}`);
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { counted, dayInWords, percent, runInWords } from './words.ts';
+import { counted, dateInWords, dayInWords, percent, runInWords } from './words.ts';
 
 describe('days in words', () => {
   it.each([
@@ -18,6 +18,21 @@ describe('days in words', () => {
 
   it('writes one day', () => {
     expect(dayInWords('1999-11-30')).toBe('30 Nov 1999');
+  });
+});
+
+describe('dateInWords', () => {
+  it.each([
+    ['1997-05-16', '16 May 1997'],
+    ['1999-10', 'Oct 1999'],
+    ['1999', '1999'],
+    ['[1998-03-04,1998-04-03]', '4 Mar 1998 or 3 Apr 1998'],
+    ['1999-21', '1999-21'],
+    ['1999-10~', '1999-10~'],
+    ['1996-03/1996-05', '1996-03/1996-05'],
+    ['[..1996-03-04]', '[..1996-03-04]'],
+  ])('%s is %s', (edtf, words) => {
+    expect(dateInWords(edtf)).toBe(words);
   });
 });
 

@@ -31,6 +31,18 @@ function partsOf(iso: string): { year: number; month: number; dayOfMonth: number
   return { year: Number(year), month: Number(month), dayOfMonth: Number(dayOfMonth) };
 }
 
+/**
+ * A date of ISO 8601-2 as people write it, where there is a plain way: a day, a month, one of
+ * several days. Every other date stays as it is.
+ */
+export function dateInWords(edtf: string): string {
+  if (/^\d{4}-\d\d-\d\d$/.test(edtf)) return dayInWords(edtf);
+  const [, year = '', month = ''] = /^(\d{4})-(0[1-9]|1[0-2])$/.exec(edtf) ?? [];
+  if (year !== '') return `${MONTHS[Number(month) - 1]} ${year}`;
+  const [, members = ''] = /^\[([\d,-]+)\]$/.exec(edtf) ?? [];
+  return members === '' ? edtf : members.split(',').map(dateInWords).join(' or ');
+}
+
 /** A probability in per cent that never claims to be certain: `>99 %`, `97 %`, `<1 %`. */
 export function percent(p: number): string {
   if (p >= 0.995 && p < 1) return '>99 %';

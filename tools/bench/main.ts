@@ -1,0 +1,38 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { cpus, tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { parseArgs } from 'node:util';
+import { timed } from './run.ts';
+import { LARGE, measured, type Size, USUAL, written } from './sizes.ts';
+import { yardstick } from './yardstick.ts';
+
+const { values } = parseArgs({ options: { large: { type: 'boolean', default: false } } });
+const yard = yardstick();
+const times = (ms: number) => `${(ms / yard).toFixed(2)} yd`;
+const line = (cells: readonly (string | number)[]) =>
+  console.log(cells.map((cell, i) => String(cell).padStart(i === 0 ? 26 : 11)).join(' '));
+
+console.log(`Node ${process.versions.node}, ${cpus().length} × ${cpus()[0]?.model ?? 'unknown'}`);
+console.log(`Yardstick (yd), a fixed loop of logarithms: ${yard.toFixed(0)} ms\n`);
+
+function size(one: Size, folder: string): void {
+  const { claims, readMs, dateMs, fromDiskMs, peakMb, monteCarloError } = measured(folder, one);
+  const ms = (value: number) => `${value.toFixed(0)} ms`;
+  line([
+    `${one.printings} / ${claims} ${one.effort}`,
+    ...[ms(readMs), ms(dateMs), ms(fromDiskMs), times(fromDiskMs), `${peakMb.toFixed(0)} MB`],
+    ...[monteCarloError.toFixed(4), one.aim ? ms(one.aim) : ''],
+  ]);
+}
+
+line(['printings / claims', 'read', 'date', 'from disk', '', 'peak', 'error', 'aim']);
+const folder = mkdtempSync(join(tmpdir(), 'printlore-bench-'));
+try {
+  for (const one of values.large ? [...USUAL, LARGE] : USUAL) size(one, written(one, folder));
+  const help = timed(['bin/printlore.js', '--help'], 5);
+  const check = timed(['bin/printlore.js', 'check', join(folder, '12')], 5);
+  console.log(`\nprintlore --help ${help.toFixed(0)} ms (${times(help)})`);
+  console.log(`printlore check, 12 printings ${check.toFixed(0)} ms (${times(check)})`);
+} finally {
+  rmSync(folder, { recursive: true });
+}

@@ -1,0 +1,47 @@
+import { join } from 'node:path';
+import { node } from './run.ts';
+
+/** A simulated dossier and the longest that dating it may take. */
+export interface Size {
+  readonly printings: number;
+  readonly claims: number;
+  readonly effort: 'first' | 'refined';
+  /** Milliseconds from disk on the build machine, where the project has set itself any. */
+  readonly aim?: number;
+}
+
+export const USUAL: readonly Size[] = [
+  { printings: 12, claims: 80, effort: 'first' },
+  { printings: 12, claims: 80, effort: 'refined' },
+  { printings: 60, claims: 500, effort: 'first', aim: 300 },
+  { printings: 60, claims: 500, effort: 'refined', aim: 2000 },
+  { printings: 5000, claims: 60_000, effort: 'first' },
+  { printings: 5000, claims: 60_000, effort: 'refined', aim: 4000 },
+];
+export const LARGE: Size = { printings: 50_000, claims: 600_000, effort: 'refined' };
+
+/** What one dossier took. */
+export interface Measured {
+  readonly printings: number;
+  readonly claims: number;
+  readonly faults: number;
+  readonly readMs: number;
+  readonly dateMs: number;
+  /** From the start of the process. */
+  readonly fromDiskMs: number;
+  readonly peakMb: number;
+  readonly monteCarloError: number;
+}
+
+/** Writes the simulated dossier of a size below a folder, and answers where. */
+export function written({ printings, claims }: Size, folder: string): string {
+  const path = join(folder, `${printings}`);
+  const words = ['--write', path, '--printings', `${printings}`, '--claims', `${claims}`];
+  node(['node_modules/tsx/dist/cli.mjs', 'checks/simulator/run.ts', ...words]);
+  return path;
+}
+
+/** Dates a dossier on disk in a process of its own. */
+export function measured(path: string, { effort }: Size): Measured {
+  return JSON.parse(node(['tools/bench/measure.js', path, effort])) as Measured;
+}
