@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { FactSchema } from './facts.ts';
 
 const day = z.string();
 const probability = z.number().min(0).max(1);
@@ -103,5 +104,7 @@ export type WireDating = z.infer<typeof DatingSchema>;
 export const DatingAnswerSchema = z.object({
   version: z.int(),
   dating: DatingSchema.nullable(),
+  /** Disputed facts that are no dates, weighed by what this dating says of the sources. */
+  facts: z.array(FactSchema),
 });
 export type DatingAnswer = z.infer<typeof DatingAnswerSchema>;

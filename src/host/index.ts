@@ -5,6 +5,7 @@ export {
   type Surroundings,
   usualDataFolder,
 } from './data-folder.ts';
+export { removeDrafts } from './drafts.ts';
 export { type FolderFiles, filesOf, replaceFile } from './files.ts';
 export { noteRecent, type Recent, readRecent } from './recent.ts';
 export { answerTasks, Cancelled, openThread, type Thread } from './thread.ts';

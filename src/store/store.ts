@@ -93,7 +93,7 @@ function storeOf(db: Db, doors: Doors, close: () => Promise<void>): Store {
   };
 }
 
-const NOTHING: Outcome = { conflicts: [], written: Promise.resolve({ ok: true }) };
+const NOTHING: Outcome = { conflicts: [], edited: [], written: Promise.resolve({ ok: true }) };
 
 /** The files follow what waits, and edits made outside are recorded; answers the names of those. */
 async function catchUp(db: Db, doors: Doors): Promise<readonly string[]> {
@@ -108,17 +108,19 @@ async function change(
   label: string,
   changes: readonly Change[],
 ): Promise<Outcome> {
-  await catchUp(db, doors);
-  return await make(db, doors, changes, (plans) => recordChange(db, label, doors.now(), plans));
+  const edited = await catchUp(db, doors);
+  const record = (plans: readonly Planned[]) => recordChange(db, label, doors.now(), plans);
+  return { edited, ...(await make(db, doors, changes, record)) };
 }
 
 async function move(db: Db, doors: Doors, way: 'undo' | 'redo'): Promise<Outcome> {
-  await catchUp(db, doors);
+  const edited = await catchUp(db, doors);
   const step = await nextStep(db, way);
-  if (!step) return NOTHING;
+  if (!step) return { ...NOTHING, edited };
   const parts = await partsOf(db, step.id);
   const changes = parts.flatMap((part) => (way === 'undo' ? part.inverse : part.forward));
-  return await make(db, doors, changes, (plans) => recordMove(db, step.id, way, plans));
+  const record = (plans: readonly Planned[]) => recordMove(db, step.id, way, plans);
+  return { edited, ...(await make(db, doors, changes, record)) };
 }
 
 async function settle(db: Db, doors: Doors, id: number, keep: 'mine' | 'theirs'): Promise<Outcome> {
@@ -139,7 +141,7 @@ async function make(
   doors: Doors,
   changes: readonly Change[],
   record: (plans: readonly Planned[]) => Promise<readonly Write[]>,
-): Promise<Outcome> {
+): Promise<Omit<Outcome, 'edited'>> {
   const conflicts: Conflict[] = [];
   const plans: Planned[] = [];
   const bytes: Uint8Array[] = [];

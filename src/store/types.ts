@@ -56,6 +56,8 @@ export interface Step {
 /** What came of a change, an undo or a redo. With conflicts nothing at all was changed. */
 export interface Outcome {
   readonly conflicts: readonly Conflict[];
+  /** Files that were edited outside, which was found and recorded before. */
+  readonly edited: readonly string[];
   /** Settles when the files have followed, or says why they could not: the journal keeps the change. */
   readonly written: Promise<Written>;
 }

@@ -1,0 +1,47 @@
+import { Hono } from 'hono';
+import { ownHost, ownPage, strictHeaders } from './guard.ts';
+import type { Home } from './home.ts';
+import { answerPage, type Pages } from './pages.ts';
+import { Refused, refuse } from './refusal.ts';
+import { addChanges } from './routes/changes.ts';
+import { addDating } from './routes/dating.ts';
+import { addDossier } from './routes/dossier.ts';
+import { addDossiers } from './routes/dossiers.ts';
+import { addEvents } from './routes/events.ts';
+import type { Session } from './session.ts';
+
+/** What the routes stand on. */
+export interface Ground {
+  readonly session: Session;
+  readonly home: Home;
+  readonly pages: Pages;
+  readonly token: string;
+  /** The port that it listens on, once it does. */
+  port(): number;
+}
+
+/** All routes behind their guards: own host, own page, own token. */
+export function appOf({ session, home, pages, token, port }: Ground): Hono {
+  const app = new Hono();
+  app.onError(refuse);
+  app.use(strictHeaders());
+  app.use(ownHost(port));
+  app.use('/api/*', ownPage(port, token));
+  app.use('/api/*', async (context, next) => {
+    context.header('cache-control', 'no-store');
+    await next();
+  });
+  addDossier(app, session, home);
+  addDating(app, session);
+  addChanges(app, session);
+  addDossiers(app, session, home);
+  addEvents(app, session);
+  app.all('/api/*', (context) => {
+    throw new Refused('not-found', `There is no ${context.req.method} ${context.req.path}.`);
+  });
+  app.on(['GET', 'HEAD'], '*', (context) => answerPage(context, pages, token));
+  app.notFound(() => {
+    throw new Refused('wrong-method', 'Pages are only read.');
+  });
+  return app;
+}
