@@ -130,6 +130,13 @@ export class RowScan {
     return this.#quoted[index] && cell.includes('""') ? cell.replaceAll('""', '"') : cell;
   }
 
+  /** One cell with the quotes around it, if it has some. */
+  rawCell(index: number): string {
+    if (index < 0 || index >= this.count) return '';
+    const quote = this.#quoted[index] ? 1 : 0;
+    return this.text.slice(this.#starts[index]! - quote, this.#ends[index]! + quote);
+  }
+
   /** Whether all cells are empty. */
   get blank(): boolean {
     for (let i = 0; i < this.count; i++) if (this.#starts[i] !== this.#ends[i]) return false;
