@@ -16,7 +16,7 @@ describe('the demo, dated', () => {
   beforeAll(async () => {
     const { evidence } = await readDossier(await filesOf(join(import.meta.dirname, 'dossier')));
     dating = date(evidence, { seed: 1 });
-  }, 60_000);
+  }, 120_000);
 
   it('finds the true day where the evidence tells it', () => {
     const found = Object.entries(RELEASES).filter(([id, day]) => dated(id)?.best === day);

@@ -16,6 +16,11 @@ export const FENBOARD: readonly Statement[] = [
     stated: '1995-05-20',
     quote: 'Anyone else find a washed-out hare in a new Starter Box today?',
   }),
+  board('br-plain', 'on-sale', '1995-08-16', 'right', {
+    at: 'newsgroup, message 972',
+    stated: '1995-08-16',
+    quote: 'Saiu hoje! Comprei duas caixas na hora do almoço.',
+  }),
   board('br-foil', 'seen-by', '1995-09-02', 'bound', {
     at: 'newsgroup, message 991',
     stated: '1995-09-03',
