@@ -8,21 +8,26 @@ import { yardstick } from './yardstick.ts';
 
 const { values } = parseArgs({ options: { large: { type: 'boolean', default: false } } });
 const yard = yardstick();
-const times = (ms: number) => `${(ms / yard).toFixed(2)} yd`;
+const inYards = (ms: number) => `${(ms / yard).toFixed(2)} yd`;
 const line = (cells: readonly (string | number)[]) =>
   console.log(cells.map((cell, i) => String(cell).padStart(i === 0 ? 26 : 11)).join(' '));
 
 console.log(`Node ${process.versions.node}, ${cpus().length} × ${cpus()[0]?.model ?? 'unknown'}`);
 console.log(`Yardstick (yd), a fixed loop of logarithms: ${yard.toFixed(0)} ms\n`);
 
+const ms = (value: number) => `${value.toFixed(0)} ms`;
+
 function size(one: Size, folder: string): void {
-  const { claims, readMs, dateMs, fromDiskMs, peakMb, monteCarloError } = measured(folder, one);
-  const ms = (value: number) => `${value.toFixed(0)} ms`;
-  line([
-    `${one.printings} / ${claims} ${one.effort}`,
-    ...[ms(readMs), ms(dateMs), ms(fromDiskMs), times(fromDiskMs), `${peakMb.toFixed(0)} MB`],
-    ...[monteCarloError.toFixed(4), one.aim ? ms(one.aim) : ''],
-  ]);
+  const name = `${one.printings} / ${one.claims} ${one.effort}`;
+  try {
+    const { readMs, dateMs, fromDiskMs, peakMb, monteCarloError } = measured(folder, one);
+    const took = [ms(readMs), ms(dateMs), ms(fromDiskMs), inYards(fromDiskMs)];
+    const aim = one.aim ? ms(one.aim) : '';
+    line([name, ...took, `${peakMb.toFixed(0)} MB`, monteCarloError.toFixed(4), aim]);
+  } catch (error) {
+    line([name, `failed: ${(error as Error).message}`]);
+    process.exitCode = 1;
+  }
 }
 
 line(['printings / claims', 'read', 'date', 'from disk', '', 'peak', 'error', 'aim']);
@@ -31,8 +36,8 @@ try {
   for (const one of values.large ? [...USUAL, LARGE] : USUAL) size(one, written(one, folder));
   const help = timed(['bin/printlore.js', '--help'], 5);
   const check = timed(['bin/printlore.js', 'check', join(folder, '12')], 5);
-  console.log(`\nprintlore --help ${help.toFixed(0)} ms (${times(help)})`);
-  console.log(`printlore check, 12 printings ${check.toFixed(0)} ms (${times(check)})`);
+  console.log(`\nprintlore --help ${help.toFixed(0)} ms (${inYards(help)})`);
+  console.log(`printlore check, 12 printings ${check.toFixed(0)} ms (${inYards(check)})`);
 } finally {
   rmSync(folder, { recursive: true });
 }

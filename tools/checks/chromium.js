@@ -9,13 +9,13 @@ const PLACES = [
 ];
 
 /**
- * The Chromium that the browser checks drive: the one that `PRINTLORE_CHROMIUM` names, else the
+ * The Chromium that the browser checks drive: the one that `CHROME_PATH` names, else the
  * first that lies on the path or in the usual places.
  * @param {NodeJS.ProcessEnv} env
  * @returns {string | undefined} `undefined` where there is none
  */
 export function findChromium(env) {
-  if (env.PRINTLORE_CHROMIUM) return env.PRINTLORE_CHROMIUM;
+  if (env.CHROME_PATH) return env.CHROME_PATH;
   const folders = (env.PATH ?? '').split(delimiter).filter(Boolean);
   const onPath = folders.flatMap((folder) => NAMES.map((name) => join(folder, name)));
   return [...onPath, ...PLACES].find((file) => existsSync(file));

@@ -24,6 +24,7 @@ const COMMANDS = [
     ],
   },
   { name: 'nothing unused', words: [bin('knip/bin/knip.js')] },
+  { name: 'size of the page', words: ['tools/checks/page-size.js'] },
 ];
 
 /**
@@ -94,7 +95,7 @@ export async function runChecks() {
   const chromium = findChromium(process.env);
   tallies.push(
     chromium
-      ? await runTests('browser', { ...process.env, PRINTLORE_CHROMIUM: chromium })
+      ? await runTests('browser', { ...process.env, CHROME_PATH: chromium })
       : { passed: 0, failed: 0, notRun: browserChecks() },
   );
   const { passed, failed, notRun } = sumOf(tallies, { complete: Boolean(process.env.CI) });
