@@ -4,3 +4,4 @@ export { type EdtfReading, parseEdtf } from './edtf-parse.ts';
 export { edtfOfRange } from './edtf-range.ts';
 export * from './types.ts';
 export * from './facts/index.ts';
+export * from './notes/index.ts';

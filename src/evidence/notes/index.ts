@@ -1,0 +1,2 @@
+export { readNotes } from './read-notes.ts';
+export type { NoteClaim, NoteLine, NotesContext, NotesReading, PrintingWords } from './types.ts';

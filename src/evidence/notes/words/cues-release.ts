@@ -1,0 +1,70 @@
+import type { PhraseRow } from '../phrases.ts';
+
+/** Words of a printing's coming out: the property `on-sale`. */
+export const ON_SALE: PhraseRow = {
+  en: 'released|release date|release day|release|releases|released on|on sale|on sale date|on - sale|onsale|street date|street day|street|in shops|in stores|in the shops|in the stores|on shelves|on the shelves|hit shelves|hit the shelves|hit stores|hit shops|hit the shops|hit|hits|launch|launched|launch date|launches|arrived|arrival|came out|come out|comes out|went on sale|goes on sale|out on|out in|out|out since|issued|first sold|first sale|sold from|sold|went out|available|available from|available since|debut|debuted|started selling|started shipping to shops|began selling|first day of sale|day of sale|sale date|true date|real date|actual date|actually|appeared|published|given out|handed out|given away|distributed|distribution|distributed from|drop|dropped|in kiosks|at kiosks|on newsstands|newsstand date|newsstand|newsstands|from|since|starting|starting from|as from|live',
+  de: 'erschien|erschienen|erscheint|erscheinen|erscheinungstag|erscheinungsdatum|erscheinungstermin|erstverkauf|erstverkaufstag|verkaufsstart|vk - start|im handel|in den handel|in den läden|in läden|im laden|herausgekommen|kam heraus|kam raus|rausgekommen|kam|veröffentlicht|veröffentlichung|veröffentlicht am|verkauft ab|verkauf ab|ausgeliefert|erhältlich|erhältlich ab|ab dem|ab|seit|ausgegeben|am kiosk|verkauf|markteinführung|release',
+  fr: 'sorti|sortie|sorti le|sortie le|sortis|sorties|date de sortie|en vente|mis en vente|mise en vente|paru|parue|parution|parut|date de parution|en magasin|en magasins|en kiosque|en kiosques|dans les kiosques|disponible|disponible dès|disponible depuis|commercialisé|commercialisée|lancé|lancée|lancement|arrivé en magasin|arrivé|arrivée|est sorti|est sortie|distribué|distribuée|publié|publiée|depuis|à partir de|à partir du|dès|dès le|dès la',
+  es: 'salió|salido|salida|a la venta|puesto a la venta|puesta a la venta|a la venta desde|lanzado|lanzada|lanzamiento|fecha de lanzamiento|fecha de salida|publicado|publicada|publicación|en tiendas|en las tiendas|en quioscos|en kioscos|al quiosco|disponible|disponible desde|apareció|llegó|llegó a las tiendas|estreno|desde|a partir de|distribuido|distribuida|se vendió',
+  pt: 'lançado|lançada|lançamento|lançou|data de lançamento|saiu|saída|à venda|a venda|posto à venda|nas bancas|em bancas|nas lojas|em lojas|disponível|disponível desde|chegou|chegou às lojas|chegou às bancas|publicado|publicada|distribuído|distribuída|apareceu|desde|a partir de|foi lançado|vendido',
+  it: 'uscito|uscita|usciti|uscì|esce|è uscito|è uscita|data di uscita|in vendita|messo in vendita|messa in vendita|in edicola|nelle edicole|nei negozi|in negozio|disponibile|disponibile da|disponibile dal|pubblicato|pubblicata|pubblicazione|lanciato|lanciata|lancio|arrivato|arrivata|distribuito|distribuita|a partire da|a partire dal|dal|apparso|apparsa',
+  nl: 'verschenen|verscheen|verschijning|verschijningsdatum|uitgebracht|uitgekomen|kwam uit|uitgave|in de winkel|in de winkels|te koop|te koop vanaf|verkrijgbaar|verkrijgbaar vanaf|vanaf|sinds|gelanceerd|lancering|uit',
+  fi: 'julkaistu|julkaistiin|julkaisu|julkaisupäivä|julkaisupv|ilmestyi|ilmestynyt|ilmestymispäivä|myyntiin|myynnissä|tuli myyntiin|myynti alkoi|kaupoissa|kauppoihin|tuli kauppoihin|kioskeissa|saatavilla|saatavana|lanseerattu|alkaen|lähtien',
+  sv: 'utgiven|utgivet|utgivning|utgivningsdag|släppt|släpptes|släpp|släppdatum|utkom|kom ut|till salu|i butik|i butiker|i butikerna|i handeln|såldes från|lanserad|lanserades|lansering|säljstart|försäljningsstart|från och med|fr . o . m .|fr o m|sedan|publicerad',
+  da: 'udgivet|udgivelse|udgivelsesdato|udkom|udkommet|kom ud|til salg|i butikkerne|i butik|i handelen|i handlen|lanceret|lancering|solgt fra|siden|fra og med|udsendt|på gaden',
+  nb: 'utgitt|utgivelse|utgivelsesdato|utkom|kom ut|til salgs|i butikk|i butikkene|i salg|lansert|lansering|siden|fra og med|sluppet',
+  pl: 'wydano|wydana|wydany|wydanie|data wydania|ukazał się|ukazała się|ukazało się|premiera|data premiery|w sprzedaży|trafił do sprzedaży|trafiła do sprzedaży|trafiła|w sklepach|w kioskach|dostępna od|dostępny od|wyszła|wyszedł|wyszło|od',
+  cs: 'vydáno|vydána|vydaný|vydání|datum vydání|vyšlo|vyšla|vyšel|v prodeji|prodej od|v obchodech|na trhu|uvedeno|uvedena|dostupné od|od',
+  sk: 'vydané|vydaná|vyšlo|vyšla|v predaji|v obchodoch',
+  hu: 'megjelent|megjelenés|megjelenése|kapható|kiadva|kiadták|forgalomba került|a boltokban',
+  ro: 'lansat|lansată|apărut|apărută|la vânzare',
+  tr: 'çıktı|yayınlandı|satışa çıktı|satışta',
+  ru: 'вышла|вышел|вышло|выпущена|выпущен|выпуск|в продаже|поступила в продажу|издана|дата выхода|релиз',
+  ja: '発売|発売日|販売開始|発売開始|リリース|刊行|発行|配布開始|配布|店頭|頒布|から',
+  ko: '출시|발매|발매일|출시일|판매 시작|판매개시|발행|부터',
+  zh: '发售|發售|上市|發行|发行|出版|开售|開售|推出|首发',
+};
+
+/** Words of a plan: `announced`. */
+export const ANNOUNCED: PhraseRow = {
+  en: 'announced|announced for|announcement|announce|announces|planned|planned for|planned release|due|due out|due date|due in|slated|slated for|scheduled|schedule|scheduled for|solicited|solicitation|solicits|supposed to|supposed to be out|was supposed to|meant to|should have been|should come out|expected|expected release|expected in|coming|coming soon|coming in|to be released|to come out|will be released|will come out|promised|promised for|advertised for|pre - order|preorder|previewed for|preview|projected|intended|intended for|originally|original date|pencilled in|penciled in|plan|plans|eta|would come out|tba|set to release|upcoming|forthcoming',
+  de: 'angekündigt|angekündigt für|ankündigung|geplant|geplant für|geplanter|vorgesehen|soll erscheinen|sollte erscheinen|sollte|vorbestellung|voraussichtlich|in vorbereitung|angesetzt',
+  fr: 'annoncé|annoncée|annonce|annonçait|prévu|prévue|prévus|prévue pour|prévu pour|prévu le|programmé|programmée|devait sortir|doit sortir|à paraître|attendu|attendue|précommande',
+  es: 'anunciado|anunciada|anuncio|anunciaba|previsto|prevista|programado|programada|prometido|iba a salir|debía salir|esperado|esperada|preventa|planeado',
+  pt: 'anunciado|anunciada|anúncio|anunciava|previsto|prevista|previsão|programado|programada|prometido|prometida|deveria sair|devia sair|esperado|esperada|pré - venda|planejado|planeado|planejada',
+  it: 'annunciato|annunciata|annuncio|previsto|prevista|programmato|programmata|doveva uscire|dovrebbe uscire|atteso|attesa|in arrivo|pianificato|prenotazione',
+  nl: 'aangekondigd|aankondiging|gepland|verwacht|zou verschijnen|voorzien|voorbestelling|beloofd',
+  fi: 'ilmoitettu|ilmoitettiin|suunniteltu|piti ilmestyä|piti tulla|tulossa|ennakkotieto|ennakkotilaus|luvattu|luvattiin|odotettu|määrä ilmestyä|oli määrä',
+  sv: 'utannonserad|utannonserat|annonserad|annonserat|aviserad|planerad|planerat|planerades|skulle komma|väntad|väntas|väntat|kommande|utlovad|förhandsbokning',
+  da: 'annonceret|planlagt|skulle udkomme|skulle komme|ventet|ventes|forventet|kommende|forudbestilling|lovet',
+  nb: 'annonsert|planlagt|skulle komme|ventet|forventet|kommer|lovet|varslet',
+  pl: 'zapowiedziano|zapowiedziany|zapowiedziana|zapowiedź|zapowiadany|zapowiadana|planowany|planowana|planowano|miał wyjść|miała wyjść|miała się ukazać|miał się ukazać|oczekiwany|przedsprzedaż',
+  cs: 'oznámeno|oznámena|oznámen|plánováno|plánovaná|plánovaný|plánované|mělo vyjít|měla vyjít|očekáváno|ohlášeno|předobjednávka',
+  hu: 'bejelentve|bejelentették|bejelentett|tervezett|tervezve|várható|várhatóan',
+  ru: 'анонсирован|анонсирована|анонс|планировался|планировалась|план|ожидается|объявлен|объявлена',
+  ja: '発売予定|予定|予告|告知|発表|近日発売|予約',
+  ko: '출시 예정|발매 예정|예정|예고|발표',
+  zh: '预定|預定|预告|預告|计划|計劃|公布|预计|預計',
+};
+
+/** Words of a last day on sale: `distributed-until`. */
+export const UNTIL: PhraseRow = {
+  en: 'discontinued|discontinued in|until|sold until|available until|on sale until|distributed until|till|up to|up until|withdrawn|withdrawn in|pulled|pulled from shelves|pulled from shops|last sold|ended|end of sale|ended in|out of print|taken off|sold out by|through to|ran until|ran till|last shipped|last day of sale|last day|final day|recalled|ceased|stopped',
+  de: 'bis|bis zum|verkauft bis|erhältlich bis|im handel bis|eingestellt|zurückgezogen|vom markt genommen|ausverkauft|vergriffen|letzter verkaufstag|verkauf bis',
+  fr: "jusqu ' en|jusqu ' au|jusqu ' à|jusqu ' à la|retiré|retirée|retiré de la vente|arrêté|fin de vente|épuisé|en vente jusqu ' en|en vente jusqu ' au|vendu jusqu ' en|disponible jusqu ' en",
+  es: 'hasta|hasta el|hasta finales de|retirado|retirada|descatalogado|descatalogada|agotado|a la venta hasta|disponible hasta|vendido hasta',
+  pt: 'até|até o|até a|até ao|retirado|retirada|recolhido|recolhida|descontinuado|descontinuada|esgotado|à venda até|disponível até|vendido até|saiu de linha',
+  it: 'fino a|fino al|ritirato|ritirata|fuori produzione|fuori catalogo|esaurito|in vendita fino a|in vendita fino al|disponibile fino a|disponibile fino al',
+  nl: 'tot|tot en met|t / m|verkocht tot|te koop tot|teruggetrokken|stopgezet|uitverkocht|uit de handel',
+  fi: 'asti|saakka|myynnissä _ asti|myynnissä _ saakka|lopetettu|vedetty pois|poistui myynnistä|myynti päättyi|poistettu',
+  sv: 'till och med|t . o . m .|såldes till|fram till|indragen|indraget|utgången|utgått|såldes till och med|drogs tillbaka',
+  da: 'indtil|til og med|solgt indtil|trukket tilbage|udgået|udgik|frem til',
+  nb: 'fram til|frem til|til og med|solgt til|trukket tilbake|utgått|inntil',
+  pl: 'do|aż do|w sprzedaży do|wycofano|wycofana|wycofany|wycofane|sprzedawano do',
+  cs: 'do|až do|v prodeji do|prodáváno do|staženo|stažena|stažen|ukončeno',
+  hu: '-ig|visszavonva|visszavonták|kivonták',
+  ru: 'до|снята с продажи|снят с продажи|прекращена|снято',
+  ja: 'まで|販売終了|終売|回収|絶版',
+  ko: '까지|판매 종료|단종|회수',
+  zh: '为止|為止|停售|下架|绝版',
+};
