@@ -67,10 +67,8 @@ export function binOf(
   yearOf: (day: number) => number,
 ): number {
   switch (property) {
-    case 'on-sale': {
-      const middle = Number.isFinite(lo + hi) ? (lo + hi) / 2 : Number.isFinite(lo) ? lo : hi;
-      return signedBin(Math.round(middle - day)) || 1;
-    }
+    case 'on-sale':
+      return signedBin(day > hi ? hi - day : day < lo ? lo - day : 0);
     case 'announced':
     case 'printed-on':
       return signedBin(day > hi ? day - hi : day < lo ? day - lo : 0);
@@ -119,12 +117,12 @@ const signed = (
   return out;
 };
 
-const NOISE = [6, 7, 8, 9, 12, 13, 11, 9, 8, 6, 4, 3, 2, 2];
+const NOISE = [1, 2, 5, 9, 13, 14, 12, 10, 8, 6, 4, 3, 2, 1];
 const SMALL = [0.5, 0.5, 0.5, 0.5, 0.5, 0.4, 0.3, 0.3, 0.3, 0.2, 0.2, 0.1, 0.1, 0.1];
 
 /** Prior pseudo-counts of each histogram: shape and sign by judgement, no source; width learned. */
 const PRIORS: readonly { readonly weight: number; readonly mass: readonly number[] }[] = [
-  { weight: 12, mass: signed(0, NOISE, NOISE) },
+  { weight: 40, mass: signed(0, NOISE, NOISE) },
   {
     weight: 8,
     mass: signed(
