@@ -1,6 +1,6 @@
 import { defineConfig } from 'vitest/config';
 
-const setup = { exclude: ['**/node_modules/**', '**/fixtures/**', 'dist/**'], testTimeout: 30_000 };
+const setup = { exclude: ['**/node_modules/**', '**/fixtures/**', 'dist/**'], testTimeout: 60_000 };
 
 export default defineConfig({
   test: {
@@ -20,7 +20,7 @@ export default defineConfig({
           name: 'browser',
           include: ['checks/browser/**/*.test.ts'],
           fileParallelism: false,
-          testTimeout: 60_000,
+          testTimeout: 120_000,
         },
       },
     ],
