@@ -151,7 +151,7 @@ describe('laws of applyChanges', () => {
         const wire = JSON.parse(JSON.stringify(done.inverse)) as Change[];
         expect(textOf(applyChanges(FILE, done.bytes, wire).bytes)).toBe(textOf(bytes));
       }),
-      { numRuns: 300 },
+      { numRuns: 150 },
     );
   });
 
@@ -172,7 +172,7 @@ describe('laws of applyChanges', () => {
           counts.set(before.raw(row), left);
         }
       }),
-      { numRuns: 300 },
+      { numRuns: 150 },
     );
   });
 

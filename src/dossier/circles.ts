@@ -1,3 +1,5 @@
+import { groupBy } from './group-by.ts';
+
 /** That one id comes before, or leads to, another. */
 export interface Edge {
   readonly row: number;
@@ -21,7 +23,7 @@ export function circlesOf(edges: readonly Edge[]): {
   readonly within: ReadonlySet<Edge>;
 } {
   const left = peeled(edges);
-  const out = edgesBy('from', left);
+  const out = groupBy(left, (edge) => edge.from);
   const within = new Set<Edge>();
   const circles: Circle[] = [];
   for (const edge of left) {
@@ -34,17 +36,6 @@ export function circlesOf(edges: readonly Edge[]): {
   return { circles, within };
 }
 
-/** Edges by the id at one of their ends. */
-export function edgesBy(end: 'from' | 'to', edges: readonly Edge[]): Map<string, Edge[]> {
-  const groups = new Map<string, Edge[]>();
-  for (const edge of edges) {
-    const group = groups.get(edge[end]);
-    if (group === undefined) groups.set(edge[end], [edge]);
-    else group.push(edge);
-  }
-  return groups;
-}
-
 /** What remains when edges that begin or end nowhere are taken away again and again. */
 function peeled(edges: readonly Edge[]): readonly Edge[] {
   let left = edges;
@@ -54,7 +45,7 @@ function peeled(edges: readonly Edge[]): readonly Edge[] {
   ] as const) {
     const degree = new Map<string, number>();
     for (const edge of left) degree.set(edge[far], (degree.get(edge[far]) ?? 0) + 1);
-    const next = edgesBy(near, left);
+    const next = groupBy(left, (edge) => edge[near]);
     const free = [...next.keys()].filter((id) => !degree.has(id));
     for (let id = free.pop(); id !== undefined; id = free.pop()) {
       for (const edge of next.get(id) ?? []) {

@@ -1,5 +1,6 @@
-import { type Circle, circlesOf, type Edge, edgesBy } from './circles.ts';
+import { type Circle, circlesOf, type Edge } from './circles.ts';
 import { FATE, type FaultList } from './faults.ts';
+import { groupBy } from './group-by.ts';
 import type { ReadTable } from './read-table.ts';
 
 /** What the id of a printing stands for. */
@@ -91,7 +92,7 @@ function partsOf(
   const edges = edgesOf(table, 'part_of')
     .filter((edge) => stands(edge.from) === edge.from)
     .map((edge) => ({ ...edge, to: stands(edge.to) }));
-  const direct = edgesBy('to', withoutCircles(table, 'part_of', edges, faults));
+  const direct = groupBy(withoutCircles(table, 'part_of', edges, faults), (edge) => edge.to);
   const parts = new Map<string, readonly string[]>();
   for (const whole of direct.keys()) {
     const leaves = new Set<string>();
