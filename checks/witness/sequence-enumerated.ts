@@ -22,10 +22,7 @@ export interface Enumerated {
 }
 
 /** Marginals of events under orders, by going through every combination of days that fits. */
-export function enumerateSequence(
-  events: readonly Event[],
-  orders: readonly Order[],
-): Enumerated {
+export function enumerateSequence(events: readonly Event[], orders: readonly Order[]): Enumerated {
   const weights = events.map((event) => event.weights.map(() => 0));
   const days = events.map(() => 0);
   let admissible = 0;
@@ -64,8 +61,13 @@ export function summary({ first, weights }: Event): Record<string, number> {
   const variance = weights.reduce((sum, w, k) => sum + w * (first + k - mean) ** 2, 0);
   const quantile = (p: number) => {
     let sum = 0;
+    let k = -1;
     // 1e-12: a cumulative sum that is the level but for rounding counts as having reached it.
-    return first + weights.findIndex((w) => (sum += w) >= p - 1e-12);
+    while (sum < p - 1e-12 && k + 1 < weights.length) {
+      k += 1;
+      sum += weights[k]!;
+    }
+    return first + k;
   };
   return {
     mean,
