@@ -4,7 +4,7 @@ import { answers } from './em/index.ts';
 import type { Item } from './em/items.ts';
 import { kernel, PROPERTIES } from './em/kernels.ts';
 import { type Model, movedBy, type SourceModel, WAYS } from './em/model.ts';
-import { begin, expect } from './em/posteriors.ts';
+import { begin, expect, prune } from './em/posteriors.ts';
 import type { Answer } from './engine.ts';
 import { type Habits, MISTAKES, type Truth } from './types.ts';
 
@@ -41,7 +41,10 @@ export function informed(evidence: Evidence, truth: Truth): Answer {
       return derivation && from ? { rate: derivation.rate, agrees: agree(item, from) } : undefined;
     },
   };
-  for (let round = 0; round < 6; round++) expect(state, model);
+  for (let round = 0; round < 4; round++) {
+    expect(state, model);
+    if (state.groups.length > 200) prune(state, 1e-9);
+  }
   return { printings: answers(state) };
 }
 

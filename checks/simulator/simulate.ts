@@ -26,7 +26,9 @@ export function simulate(wish: Wish): Simulated {
   const world = makeWorld(chance, wish.printings, hard);
   const count = wish.sources ?? usualSources(wish.printings);
   const habits = makeSources(chance, world, count, hard);
-  const others = Math.round(wish.claims * chance.between(0.08, 0.3));
+  const others = Math.round(
+    wish.claims * chance.between(0.15, wish.printings > 1000 ? 0.25 : 0.42),
+  );
   const share = hard ? chance.between(0.15, 0.55) : chance.between(0, 0.35);
   const covered = cover(chance, world, habits, (wish.claims - others) * 3, share);
   const stated = stateAll(chance, world, covered);

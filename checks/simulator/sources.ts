@@ -57,13 +57,13 @@ interface Level {
 
 function levelOf(chance: Chance, hard: boolean): Level {
   return {
-    wrong: hard ? chance.between(0.3, 0.6) : chance.between(0.1, 0.42),
+    wrong: hard ? chance.between(0.35, 0.68) : chance.between(0.1, 0.42),
     spread: chance.between(0.4, 1.3),
     abroad: chance.between(0, 1.4),
     drift: chance.between(0, 1),
     habits: MISTAKES.map((m) => COMMON[m] * Math.exp(chance.normal(0, 0.7))),
     lagged: hard ? chance.between(0.05, 0.35) : chance.between(0, 0.25),
-    exact: chance.between(-1.5, 0.7),
+    exact: chance.between(-2, 0.5),
     pen: chance.between(0.002, 0.04),
   };
 }

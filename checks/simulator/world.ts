@@ -55,12 +55,12 @@ function rulesOf(chance: Chance, printings: number, hard: boolean): Rules {
     manyMarkets: chance.between(0.15, 0.7),
     sameDay: chance.between(0, 0.5),
     delay: markets.map(() => chance.between(10, 320)),
-    perRelease: chance.between(0.2, 2.2),
+    perRelease: chance.between(0.1, 1),
     editions: chance.between(0, 0.4),
     waves: chance.between(0, 0.5),
     channels: chance.between(0, 0.35),
     periodicals: chance.yes(0.6) ? chance.between(0.05, 0.25) : 0,
-    nobody: chance.between(0, hard ? 0.15 : 0.1),
+    nobody: chance.between(0, printings > 1000 ? 0.04 : hard ? 0.3 : 0.15),
     first,
     last: first + Math.round(years * 365),
   };
@@ -122,7 +122,7 @@ export function makeWorld(chance: Chance, printings: number, hard: boolean): Wor
       });
     }
   }
-  const obscure = chance.between(0.3, 2);
+  const obscure = chance.between(0.1, printings > 1000 ? 0.4 : 0.9);
   const fame = new Map(made.printings.map(({ id }) => [id, chance.beta(1, obscure)]));
   return {
     ...made,

@@ -2,13 +2,13 @@ import type { Evidence } from '../../../src/evidence/index.ts';
 import type { Answer } from '../engine.ts';
 import { answerOf } from '../posterior.ts';
 import { findCopies } from './copies.ts';
-import { begin, expect, type State } from './posteriors.ts';
+import { begin, expect, prune, type State } from './posteriors.ts';
 import { countWeekday, modelOf, type Tally } from './rates.ts';
 import { count } from './tally.ts';
 
-const ROUNDS = 10;
+const ROUNDS = 5;
 /** Rounds after which copies are looked for, once the first days stand. */
-const COPIES_FROM = 4;
+const COPIES_FROM = 2;
 /** Average chance of a slip of the pen, and of being right, in the simulator. */
 const TOLD = { pen: 0.015, right: 0.62 };
 
@@ -27,6 +27,7 @@ export function em(evidence: Evidence): Answer {
   for (let round = 0; round < ROUNDS; round++) {
     const model = modelOf(tally, ids, years, TOLD.right, parent);
     expect(state, model);
+    if (state.groups.length > 200) prune(state, 1e-9);
     if (round >= COPIES_FROM) parent = findCopies(state);
     tally = { sources: new Map(), weekdays: new Map(), leads: new Map() };
     for (const group of state.groups) {

@@ -11,8 +11,8 @@ export interface State {
   readonly groups: readonly Group[];
   readonly items: readonly Item[];
   readonly byGroup: ReadonlyMap<number, readonly Item[]>;
-  readonly days: readonly Int32Array[];
-  readonly turned: readonly (readonly Turned[])[];
+  days: Int32Array[];
+  turned: (readonly Turned[])[];
   p: Float64Array[];
   siblings: Siblings;
   readonly orders: readonly (readonly [number, number])[];
@@ -76,4 +76,14 @@ function ordered(state: State, g: number, log: Float64Array): Float64Array {
   }
   const total = p.reduce((sum, q) => sum + q, 0);
   return p.map((q) => q / total);
+}
+
+/** Drops the days that have become hopeless, so that later passes are fast. */
+export function prune(state: State, least: number): void {
+  state.groups.forEach(({ index: g }) => {
+    const kept = Array.from(state.p[g]!, (_, i) => i).filter((i) => state.p[g]![i]! > least);
+    state.days[g] = Int32Array.from(kept, (i) => state.days[g]![i]!);
+    state.turned[g] = kept.map((i) => state.turned[g]![i]!);
+    state.p[g] = Float64Array.from(kept, (i) => state.p[g]![i]!);
+  });
 }

@@ -8,7 +8,7 @@ export const AVERAGE: readonly number[] = [
   0.09, 0.13, 0.07, 0.05, 0.22, 0.04, 0.11, 0.04, 0.16, 0.06, 0.03,
 ];
 /** Weight of the averages against a source's own statements, in statements. */
-const WEIGHT = { right: 5, ways: 5, lag: 1.5, fill: 2, market: 6, weekday: 5, lead: 2 };
+const WEIGHT = { right: 8, ways: 10, lag: 4, fill: 2, market: 6, weekday: 5, lead: 2 };
 const WEEK = [0.13, 0.13, 0.17, 0.17, 0.24, 0.12, 0.04];
 
 /** What the statements of one source were, by the posterior so far. */
