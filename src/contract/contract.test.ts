@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import type { Dating } from '../dating/index.ts';
-import { ChangeSchema, ChangesRequestSchema, DatingSchema, type WireDating } from './index.ts';
+import type { Fact, NotesReading } from '../evidence/index.ts';
+import {
+  ChangeSchema,
+  ChangesRequestSchema,
+  DatingSchema,
+  type NotesAnswer,
+  type WireDating,
+  type WireFact,
+} from './index.ts';
 
 type Frozen<T> = T extends readonly unknown[]
   ? { readonly [K in keyof T]: Frozen<T[K]> }
@@ -12,6 +20,9 @@ type Same<A, B> =
 
 // These do not compile where the step and the wire part ways.
 const sameShape: Same<Frozen<Dating>, Frozen<WireDating>> = true;
+const sameFact: Same<Frozen<Fact>, Frozen<WireFact>> = true;
+// Columns of a printing that a line tells are its own on one side, any on the other.
+const notesFit: NotesReading extends Frozen<NotesAnswer> ? true : false = true;
 // @ts-expect-error a dating without its printings is another shape
 const otherShape: Same<Frozen<Omit<Dating, 'printings'>>, Frozen<WireDating>> = true;
 
@@ -45,7 +56,7 @@ const dating: Dating = {
 
 describe('the shapes on the wire', () => {
   it('carry a dating unchanged through JSON, odd ids included', () => {
-    expect(sameShape && otherShape).toBe(true);
+    expect(sameShape && sameFact && notesFit && otherShape).toBe(true);
     expect(DatingSchema.parse(JSON.parse(JSON.stringify(dating)))).toEqual(dating);
   });
 
@@ -59,7 +70,11 @@ describe('the shapes on the wire', () => {
     const body = { version: 1, label: '', changes: [] };
     expect(ChangesRequestSchema.safeParse(body).error?.issues).toHaveLength(2);
     expect(ChangeSchema.safeParse({ file: 'claims.csv', op: 'drop' }).success).toBe(false);
-    expect(ChangeSchema.safeParse({ file: 'claims.csv', op: 'add', row: 0 }).success).toBe(false);
+    const after = { value: '1996' };
+    const add = { file: 'claims.csv', op: 'add', after };
+    expect(ChangeSchema.safeParse({ ...add, row: 0 }).success).toBe(false);
+    expect(ChangeSchema.safeParse({ file: 'claims.csv', op: 'add' }).success).toBe(false);
+    expect(ChangeSchema.safeParse({ ...add, op: 'replace' }).success).toBe(false);
     expect(
       ChangeSchema.safeParse({ file: 'claims.csv', op: 'add', after: { value: '1996' } }).success,
     ).toBe(true);

@@ -8,15 +8,22 @@ export type Cells = z.infer<typeof CellsSchema>;
  * One change of a table: a whole row added, replaced or removed. `row` (the header being row 1) is
  * a hint where to look; `before` is the row as it was seen, and decides whether sides disagree.
  */
-export const ChangeSchema = z.object({
-  file: z.string().min(1).max(200),
-  op: z.enum(['add', 'replace', 'remove']),
-  row: z.int().min(1).exactOptional(),
-  before: CellsSchema.exactOptional(),
-  after: CellsSchema.exactOptional(),
-  /** The row to the letter, as undo keeps it; a page need not send it. */
-  raw: z.string().max(1_000_000).exactOptional(),
-});
+export const ChangeSchema = z
+  .object({
+    file: z.string().min(1).max(200),
+    op: z.enum(['add', 'replace', 'remove']),
+    row: z.int().min(1).exactOptional(),
+    before: CellsSchema.exactOptional(),
+    after: CellsSchema.exactOptional(),
+    /** The row to the letter, as undo keeps it; a page need not send it. */
+    raw: z.string().max(1_000_000).exactOptional(),
+  })
+  .refine(({ op, after }) => op === 'remove' || after !== undefined, {
+    message: 'say in `after` what is to stand there',
+  })
+  .refine(({ op, before }) => op === 'add' || before !== undefined, {
+    message: 'say in `before` what stands there',
+  });
 export type WireChange = z.infer<typeof ChangeSchema>;
 
 /** A change that could not be made, because the row that it speaks of is not there, or not alone. */

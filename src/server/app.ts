@@ -8,6 +8,7 @@ import { addDating } from './routes/dating.ts';
 import { addDossier } from './routes/dossier.ts';
 import { addDossiers } from './routes/dossiers.ts';
 import { addEvents } from './routes/events.ts';
+import { addNotes } from './routes/notes.ts';
 import type { Session } from './session.ts';
 
 /** What the routes stand on. */
@@ -34,6 +35,7 @@ export function appOf({ session, home, pages, token, port }: Ground): Hono {
   addDossier(app, session, home);
   addDating(app, session);
   addChanges(app, session);
+  addNotes(app, session);
   addDossiers(app, session, home);
   addEvents(app, session);
   app.all('/api/*', (context) => {

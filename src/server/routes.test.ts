@@ -149,6 +149,18 @@ describe('the routes', () => {
     ]);
   });
 
+  it('begin with rows that are added, not with others', async () => {
+    const request = (change: object) => ({ title: 'Odd', language: 'en', changes: [change] });
+    for (const change of [
+      { file: '../printings.csv', op: 'add', after: { id: 'a' } },
+      { file: 'printings.csv', op: 'remove', before: { id: 'a' } },
+    ]) {
+      const { status, body } = await trial.ask('/api/begin', request(change));
+      expect([status, body.error.code]).toEqual([400, 'bad-request']);
+    }
+    expect(await readdir(join(trial.root, 'data'))).not.toContain('odd');
+  });
+
   it('open another folder, and take no change meant for the last', async () => {
     const { version } = await dossier();
     const data = join(trial.root, 'data');

@@ -40,6 +40,7 @@ export class Session {
   readonly #dater: Dater;
   /** Why the files could not be read or written when that was last tried. */
   #trouble: string | undefined;
+  #opening: Promise<unknown> = Promise.resolve();
   #closed = false;
 
   constructor(opened: Opened, dater: Dater) {
@@ -112,6 +113,12 @@ export class Session {
 
   /** Opens another folder in the place of this one, which is closed. */
   async open(path: string): Promise<void> {
+    const opening = this.#opening.then(() => this.#open(path));
+    this.#opening = Promise.allSettled([opening]);
+    await opening;
+  }
+
+  async #open(path: string): Promise<void> {
     const isSame = path === this.#opened.folder;
     const next = isSame ? this.#opened : await openFolder(path);
     if (next.folder === this.#opened.folder) return await this.look();

@@ -6,7 +6,9 @@ import {
   OpenRequestSchema,
 } from '../../contract/index.ts';
 import { bodyOf } from '../body.ts';
+import { isTable } from '../doors.ts';
 import type { Home } from '../home.ts';
+import { Refused } from '../refusal.ts';
 import type { Session } from '../session.ts';
 
 /** `GET /api/dossiers`, `POST /api/open` and `/api/begin`. */
@@ -30,7 +32,15 @@ export function addDossiers(app: Hono, session: Session, home: Home): void {
     const { folder } = await bodyOf(context, OpenRequestSchema);
     return context.json(await opened(folder));
   });
-  app.post('/api/begin', async (context) =>
-    context.json(await opened(await home.begin(await bodyOf(context, BeginRequestSchema)))),
-  );
+  app.post('/api/begin', async (context) => {
+    const request = await bodyOf(context, BeginRequestSchema);
+    for (const { op, file } of request.changes) {
+      if (op === 'add' && isTable(file)) continue;
+      throw new Refused(
+        'bad-request',
+        `A new dossier begins with added rows: not ${op} in ${file}.`,
+      );
+    }
+    return context.json(await opened(await home.begin(request)));
+  });
 }
