@@ -23,7 +23,7 @@ export function boundaryAt(tokens: readonly Token[], at: number): Boundary {
   if (token.kind !== 'sym') return 'none';
   if (/^[;•·●■★；。¶⏎]$/u.test(token.text)) return 'hard';
   if (/^[.!?！？]$/u.test(token.text)) return sentenceEnds(tokens, at) ? 'hard' : 'none';
-  if (/^[,:()[\]{}|=→⇒>¦、，：（）「」【】]$/u.test(token.text)) return 'light';
+  if (/^[,:()[\]{}|=→⇒¦、，：（）「」【】]$/u.test(token.text)) return 'light';
   if (token.text === '/' && token.gap) return 'light';
   if (token.norm === '-') return token.gap && (tokens[at + 1]?.gap ?? true) ? 'light' : 'none';
   return 'none';

@@ -6,7 +6,7 @@ import type { TimePhrase } from './dates/phrases-of-time.ts';
 import { type Habit, settle } from './order.ts';
 import type { Passage } from './passage.ts';
 import { type Governed, governedBy } from './properties.ts';
-import { type Run, runsIn } from './runs.ts';
+import { isSaying, type Run, runsIn } from './runs.ts';
 import { sourcesFor } from './sources.ts';
 import { plain } from './tokens.ts';
 import type { NoteClaim } from './types.ts';
@@ -71,8 +71,10 @@ function trustIn(
   const own = governed !== undefined;
   let p = time.trust * (done.borrowed ? 0.92 : 1);
   const told = setting.tellsPrinting || passage.printing.length > 0;
-  if (own) p *= governed.cost > 10 ? 0.9 : 0.97;
-  else if (setting.kind === 'date-cell' || setting.meaning !== undefined) p *= 0.96;
+  if (own) {
+    p *= governed.cost > 10 ? 0.9 : 0.97;
+    if (governed.cue.touching && !told && !source && setting.kind === 'line') p *= 0.4;
+  } else if (setting.kind === 'date-cell' || setting.meaning !== undefined) p *= 0.96;
   else if (setting.kind === 'remark') p *= source ? 0.6 : 0.3;
   else if (source) p *= 0.93;
   else p *= told ? 0.85 : 0.3;
@@ -145,6 +147,21 @@ function tellsOfPlan(
   return heads && governed[0] === undefined && governed[1]?.meaning === 'announced';
 }
 
+const OF_ITSELF =
+  /^(?:of|from|dated|printed|published|in|the|,|\(|vom|von|de|du|del|di|da|av|af|z|of the|its|issue|date)$/u;
+
+/** The date of a source itself, before what it says: `Sheaf checklist of Oct 1997: March 1996`. */
+function isSourceDate(passage: Passage, done: Completed, run: Run | undefined): boolean {
+  const { tokens, times } = passage;
+  const next = times[done.index + 1];
+  if (!run || !next || run.to > done.time.from || done.time.from - run.to > 4) return false;
+  const between = tokens.slice(run.to, done.time.from).map((token) => token.norm);
+  if (between.length === 0 || !between.every((word) => OF_ITSELF.test(word))) return false;
+  const behind = tokens[done.time.to]?.text === ')' ? done.time.to + 1 : done.time.to;
+  const speaks = /^[:：]$/u.test(tokens[behind]?.text ?? '') || isSaying(tokens, behind);
+  return speaks && !passage.boundaries.slice(behind, next.from).includes('hard');
+}
+
 /** Every claim of a passage, in the order of their dates. */
 export function claimsOf(
   passage: Passage,
@@ -168,6 +185,7 @@ export function claimsOf(
     const run = sources[done.index];
     const source = run?.text ?? setting.source;
     if (meaning === 'none' || !placedLikeDate(passage, done, own)) continue;
+    if (isSourceDate(passage, done, run)) continue;
     const p = trustIn(passage, done, own, source, setting);
     if (p < LEAST) continue;
     if (run) used.add(run);

@@ -18,7 +18,7 @@ const BULLET = /^(?:[-*•·‣▪◦○●■□▸►»→+~–—]|\d{1,2}\)|
 export function linesOf(text: string): RawLine[] {
   return text
     .replace(/^\uFEFF/u, '')
-    .split(/\r\n|\n|\r|\u2028/u)
+    .split(/\r\n|\n|\r/u)
     .map((raw, index) => {
       const short = raw.length > LONGEST_LINE ? raw.slice(0, LONGEST_LINE) : raw;
       const white = /^[\s>]*/u.exec(short)?.[0] ?? '';

@@ -51,7 +51,9 @@ function doubtBehind(tokens: readonly Token[], time: TimePhrase): TimePhrase {
   }
   const last = closing === undefined || /^[.,;)\]]$/u.test(closing.text);
   const mark = tokens[match.from]!.kind === 'sym';
-  return mark || last ? { ...time, to: match.to, unsure: true } : time;
+  let to = match.to;
+  while (mark && tokens[to]?.text === '?') to += 1;
+  return mark || last ? { ...time, to, unsure: true } : time;
 }
 
 const REACH_OF_DOUBT = 8;

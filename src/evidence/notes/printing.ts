@@ -2,7 +2,7 @@ import { type PhraseMatch, phraseAt, phraseBook } from './phrases.ts';
 import type { Token } from './tokens.ts';
 import type { PrintingWords } from './types.ts';
 import { LANGUAGE_NAMES } from './words/languages.ts';
-import { COUNTRY_NAMES, MARKET_CODES } from './words/markets.ts';
+import { COUNTRY_NAMES } from './words/markets.ts';
 import {
   CARD_NUMBER,
   EDITIONS,
@@ -173,13 +173,57 @@ function productAt(tokens: readonly Token[], at: number, free: (at: number) => b
   return weak && from === at ? undefined : { from, to };
 }
 
+const CODES: Readonly<Record<string, ['language' | 'market', string]>> = {
+  en: ['language', 'en'],
+  de: ['language', 'de'],
+  fr: ['language', 'fr'],
+  es: ['language', 'es'],
+  pt: ['language', 'pt'],
+  it: ['language', 'it'],
+  nl: ['language', 'nl'],
+  fi: ['language', 'fi'],
+  sv: ['language', 'sv'],
+  da: ['language', 'da'],
+  no: ['language', 'nb'],
+  nb: ['language', 'nb'],
+  pl: ['language', 'pl'],
+  cs: ['language', 'cs'],
+  hu: ['language', 'hu'],
+  ja: ['language', 'ja'],
+  ko: ['language', 'ko'],
+  zh: ['language', 'zh'],
+  ru: ['language', 'ru'],
+  us: ['market', 'US'],
+  uk: ['market', 'GB'],
+  br: ['market', 'BR'],
+  kr: ['market', 'KR'],
+  jp: ['market', 'JP'],
+  cz: ['market', 'CZ'],
+  dk: ['market', 'DK'],
+  se: ['market', 'SE'],
+  gb: ['market', 'GB'],
+};
+
+/** A code of two letters in capitals, or at the head of its line: `fi foil`, `br: 1996`. */
+function letterCodeAt(tokens: readonly Token[], at: number): PrintingSpan | undefined {
+  const token = tokens[at]!;
+  const code = token.text.length === 2 ? CODES[token.norm] : undefined;
+  if (!code) return undefined;
+  const capital = token.text === token.text.toUpperCase() && token.norm !== 'no';
+  const next = tokens[at + 1];
+  const wave = next?.norm === 'w' && tokens[at + 2]?.kind === 'num';
+  const heads =
+    at === 0 &&
+    next !== undefined &&
+    (/^[:#|=-]$/u.test(next.norm) ||
+      next.kind === 'num' ||
+      wave ||
+      phraseAt(finishes, tokens, 1) !== undefined);
+  return capital || heads ? { from: at, to: at + 1, column: code[0], value: code[1] } : undefined;
+}
+
 function marketAt(tokens: readonly Token[], at: number): PhraseMatch<string> | undefined {
   const { text } = tokens[at]!;
-  if (MARKET_CODES.includes(text)) {
-    const value = text === 'UK' ? 'GB' : text;
-    const named = phraseAt(markets, tokens, at);
-    return named ?? { from: at, to: at + 1, value, languages: [] };
-  }
   const found = phraseAt(markets, tokens, at);
   return text.length <= 2 && found && found.to === at + 1 ? undefined : found;
 }
@@ -213,6 +257,8 @@ function spanAt(
   if (wave) return { from: at, to: wave.to, column: 'wave', value: wave.value };
   const number = numberAt(tokens, at, free);
   if (number) return { from: at, to: number.to, column: 'number', value: number.value };
+  const code = letterCodeAt(tokens, at);
+  if (code) return code;
   const language = phraseAt(languages, tokens, at);
   const market = marketAt(tokens, at);
   if (market && market.to >= (language?.to ?? 0)) {

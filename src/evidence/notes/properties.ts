@@ -81,13 +81,24 @@ function goesOn(passage: Passage, before: TimePhrase, time: TimePhrase): boolean
   return words <= 6;
 }
 
+/** In `2.2.96 announced for May` the cue speaks of the second date: the first is the ledger's own. */
+function plannedAhead(passage: Passage, cue: Cue, time: number): boolean {
+  const { times, boundaries, tokens } = passage;
+  const next = times[1];
+  if (time !== 0 || cue.meaning !== 'announced' || times[0]!.from !== 0 || !next) return false;
+  if (cue.to > next.from || cue.from < times[0]!.to) return false;
+  if (boundaries.slice(cue.to, next.from).includes('hard')) return false;
+  const words = tokens.slice(cue.from, next.from).map((token) => token.norm);
+  return words.some((word) => /^(?:for|fur|pour|para|per|voor|zu|to|till|na)$/u.test(word));
+}
+
 /** For every date of a passage the cue that says what it is the date of, if any. */
 export function governedBy(passage: Passage): (Governed | undefined)[] {
   const { times } = passage;
   const result: (Governed | undefined)[] = times.map(() => undefined);
   const used = new Set<Cue>();
   for (const { time, cue, cost } of pairsOf(passage)) {
-    if (result[time] !== undefined || used.has(cue)) continue;
+    if (result[time] !== undefined || used.has(cue) || plannedAhead(passage, cue, time)) continue;
     result[time] = { meaning: cue.meaning, cue, cost };
     used.add(cue);
   }

@@ -9,6 +9,7 @@ import { passageOf } from './passage.ts';
 import { type PrintingSpan, printingOf } from './printing.ts';
 import { readTable } from './read-table.ts';
 import { habitIn, merged, type Section, sectionOf } from './section.ts';
+import { lendSource, sourceLine } from './source-lines.ts';
 import { tableAt } from './tables.ts';
 import type { NoteClaim, NoteLine, NotesContext, NotesReading } from './types.ts';
 import { ASKING, TASK } from './words/generic.ts';
@@ -199,24 +200,33 @@ function item(state: State, at: number): number {
     to += 1;
   }
   const section = merged(state.open.map((open) => open.section));
+  const named = sourceLine(text);
+  if (named !== undefined && !lendSource(state.out, named)) {
+    const own: Section = { printing: null, source: named };
+    state.open.push({ section: own, level: 9, depth: depthOf(first) - 1, kind: 'colon' });
+  }
   const rows = readPassage(state, parts, text, section, 'item');
   state.out.push(...rows);
   const next = state.lines[to];
-  if (next && next.body !== '' && depthOf(next) > depthOf(first)) openParent(state, first, text);
+  const silent = rows.every((row) => row.claims.length === 0);
+  if (next && next.body !== '' && depthOf(next) > depthOf(first)) {
+    openParent(state, first, text, silent);
+  }
   return to;
 }
 
 /** A line with deeper lines beneath it lends them its printing, its year and its source. */
-function openParent(state: State, line: RawLine, text: string): void {
+function openParent(state: State, line: RawLine, text: string, silent: boolean): void {
   const passage = passageOf(text, state.language);
   const whole = sectionOf(text, state.known, state.language);
-  const year = passage.times.at(-1)?.parts[0]?.year;
-  const bare = passage.times.length === 0 && text.length <= SHORT;
+  const year = silent ? whole.year : passage.times.at(-1)?.parts[0]?.year;
+  const bare = silent && text.length <= SHORT;
   const section: Section = {
     printing: printingOf(passage.printing),
     ...(year !== undefined && { year }),
     ...(bare && whole.source !== undefined && { source: whole.source }),
     ...(bare && whole.meaning !== undefined && { meaning: whole.meaning }),
+    ...(whole.habit && { habit: whole.habit }),
   };
   state.open.push({ section, level: 9, depth: depthOf(line), kind: 'parent' });
 }

@@ -40,13 +40,23 @@ const LIGHT_VERBS = new Set(
 );
 /** Nouns that name a source only with a name beside them. */
 const WEAK_NOUNS = new Set(
-  'magazine mag shop shops store paper box publisher club post record sheet collector owner collectors kiosk butik laden boutique tienda loja negozio winkel kauppa butikk sklep obchod heft revue'.split(
+  'magazine mag shop shops store paper box publisher club post record sheet collector owner collectors kiosk butik seller friend colleague printer printers minutes file folder notes laden boutique tienda loja negozio winkel kauppa butikk sklep obchod heft revue'.split(
+    ' ',
+  ),
+);
+/** Words that speak in a note and are no source. */
+const NOBODY = new Set(
+  'back front reverse card it this one somebody someone nobody people everyone side bottom corner edge number version copy mine his hers that they which foil ruckseite vorderseite verso dos reverso anverso takapuoli baksida bagside bakside'.split(
     ' ',
   ),
 );
 const SAW =
   /^(?:saw|photographed|bought|spotted|found|had|got|owns|filmed|kaufte|sah|vit|acheta|vio|viu|vide|comprou|naki|osti|sag|kopte|kobte|kjopte|widzial|kupil|videl|koupil)$/u;
 const LOCATOR = /^(?:p|pp|page|pages|pg|seite|sivu|pag|str)$/u;
+
+/** Whether a verb stands there by which a source speaks. */
+export const isSaying = (tokens: readonly Token[], at: number) =>
+  phraseAt(says, tokens, at) !== undefined;
 
 const isCapital = (token: Token | undefined) => token !== undefined && /^\p{Lu}/u.test(token.text);
 
@@ -80,7 +90,7 @@ function breaks(passage: Passage, at: number): boolean {
   if (token.kind !== 'word') return false;
   const inner = INNER.has(token.norm) && isCapital(tokens[at - 1]) && isCapital(tokens[at + 1]);
   const author =
-    /^(?:by|from|de|du|von|del|di|da|av|af)$/u.test(token.norm) &&
+    /^(?:by|from|in|at|de|du|von|del|di|da|av|af|vom|no|na)$/u.test(token.norm) &&
     isCapital(tokens[at + 1]) &&
     phraseAt(nouns, tokens, at - 1)?.to === at;
   if (author) return false;
@@ -151,7 +161,10 @@ function markerScore(passage: Passage, from: number): number {
     start -= 1;
   }
   const marker = endsAt(before, tokens, from) ?? endsAt(before, tokens, start);
-  if (!marker) return 0;
+  if (!marker) {
+    const cue = passage.cues.find((c) => c.to === start);
+    return cue && /^(?:in|at|on|by)$/u.test(tokens[cue.to - 1]!.norm) ? 0.5 : 0;
+  }
   const words = tokens
     .slice(marker.from, marker.to)
     .map((token) => token.norm)
@@ -177,7 +190,30 @@ function capitalScore(passage: Passage, from: number, to: number): number {
   if (words === 0 || capitals < words) return capitals > 0 ? 0.5 : 0;
   const opens =
     from === 0 || (boundaries[from - 1] === 'hard' && /^[.!?]$/u.test(tokens[from - 1]!.text));
-  return opens && words === 1 ? 1 : 2;
+  if (words > 1) return 2.5;
+  return opens ? 1 : 2;
+}
+
+/** Whether a date stands in the rest of the clause. */
+function dateFollows(passage: Passage, from: number): boolean {
+  for (let at = from; at < passage.tokens.length; at += 1) {
+    if (passage.roles[at] === 'date') return true;
+    if (passage.boundaries[at] === 'hard') return false;
+  }
+  return false;
+}
+
+const NEAREST = 5;
+
+/** Whether a date follows with no boundary between, and none goes before so closely. */
+function leadsOn(passage: Passage, from: number, to: number): boolean {
+  const { boundaries, roles } = passage;
+  let right = to;
+  while (right < to + NEAREST && boundaries[right] === 'none' && roles[right] !== 'date')
+    right += 1;
+  let left = from - 1;
+  while (left >= 0 && boundaries[left] === 'none' && roles[left] !== 'date') left -= 1;
+  return roles[right] === 'date' && roles[left] !== 'date';
 }
 
 function placeOf(
@@ -191,7 +227,11 @@ function placeOf(
   const verb = phraseAt(says, tokens, to);
   if (verb) {
     const weak = LIGHT_VERBS.has(tokens[to]!.norm) && verb.to === to + 1;
-    return { place: 'lead', label: false, plus: weak ? 2 : 3 };
+    return {
+      place: dateFollows(passage, to) ? 'lead' : 'either',
+      label: false,
+      plus: weak ? 2 : 3,
+    };
   }
   if (next?.text === ':' || next?.text === '：' || next?.text === '=') {
     const label =
@@ -210,6 +250,7 @@ function placeOf(
     if (SAW.test(tokens[to]!.norm)) return { place: 'lead', label: false, plus: 2 };
     return { place: opening ? 'lead' : 'either', label: false, plus: opening ? 1 : 0 };
   }
+  if (leadsOn(passage, from, to)) return { place: 'lead', label: false, plus: 0 };
   const trailing = closed && from > 0 && boundaries[from - 1] === 'light';
   return { place: 'either', label: false, plus: trailing ? 1.5 : 0 };
 }
@@ -280,17 +321,52 @@ function scored(
   stop: number,
   known: ReadonlySet<string>,
 ): Run | undefined {
-  const [from, to] = trimmed(passage, start, stop);
+  const [begin, to] = trimmed(passage, start, stop);
+  const whole = scoredAs(passage, begin, to, stop, known);
+  if (whole && whole.score >= ENOUGH) return whole;
+  const capital = capitalPart(passage, begin, to);
+  if (!capital || (capital[0] === begin && capital[1] === to)) return whole;
+  const part = scoredAs(passage, capital[0], capital[1], capital[1], known);
+  return part && part.score > (whole?.score ?? 0) ? part : whole;
+}
+
+/** The longest row of capital words in a run. */
+function capitalPart(passage: Passage, from: number, to: number): [number, number] | undefined {
+  let best: [number, number] | undefined;
+  for (let at = from; at < to; at += 1) {
+    let end = at;
+    while (end < to && (isCapital(passage.tokens[end]) || INNER.has(passage.tokens[end]!.norm)))
+      end += 1;
+    while (end > at && !isCapital(passage.tokens[end - 1])) end -= 1;
+    if (isCapital(passage.tokens[at]) && end - at > (best ? best[1] - best[0] : 0))
+      best = [at, end];
+    if (end > at) at = end;
+  }
+  return best;
+}
+
+function scoredAs(
+  passage: Passage,
+  from: number,
+  to: number,
+  stop: number,
+  known: ReadonlySet<string>,
+): Run | undefined {
   if (from >= to) return undefined;
   const text = textOf(passage, from, to);
   if (!/\p{L}/u.test(text) || /^(?:\P{L}*\p{L}){1}\P{L}*$/u.test(text)) return undefined;
   const { tokens } = passage;
+  if (tokens.slice(from, to).every((token) => NOBODY.has(token.norm) || fillers.has(token.norm)))
+    return undefined;
   let noun = 0;
   for (let at = from; at < to; at += 1) {
     if (phraseAt(nouns, tokens, at))
-      noun = Math.max(noun, WEAK_NOUNS.has(tokens[at]!.norm) ? 1.5 : 3);
+      noun = Math.max(
+        noun,
+        WEAK_NOUNS.has(tokens[at]!.norm) && tokens[at - 1]?.norm !== 'my' ? 1.5 : 3,
+      );
   }
-  const { place, label, plus } = placeOf(passage, from, stop === to ? to : stop);
+  const { place, label, plus } = placeOf(passage, from, stop);
   const long = to - from > 7 ? -2 : 0;
   const score =
     noun +

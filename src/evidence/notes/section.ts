@@ -2,6 +2,7 @@ import type { CueMeaning } from './cues.ts';
 import type { Habit } from './order.ts';
 import { passageOf } from './passage.ts';
 import { printingOf } from './printing.ts';
+import { governedBy } from './properties.ts';
 import { ENOUGH, runsIn } from './runs.ts';
 import { plain } from './tokens.ts';
 import type { PrintingWords } from './types.ts';
@@ -54,7 +55,11 @@ export function sectionOf(words: string, known: ReadonlySet<string>, language?: 
   const passage = passageOf(text, language);
   const source = sourceOf(text, known, language);
   const habit = habitIn(text);
-  const year = passage.times.find((time) => time.parts[0]?.year !== undefined)?.parts[0]?.year;
+  const governed = governedBy(passage);
+  const dated = passage.times.find(
+    (time, at) => time.parts[0]?.year !== undefined && governed[at]?.meaning !== 'none',
+  );
+  const year = dated?.parts[0]?.year;
   const cue = passage.cues.find((c) => {
     const norm = passage.tokens
       .slice(c.from, c.to)

@@ -18,7 +18,7 @@ const PIECE =
 const LETTERS: Readonly<Record<string, string>> = {
   ß: 'ss',
   ł: 'l',
-  ø: 'o',
+  ø: 'oe',
   æ: 'ae',
   œ: 'oe',
   đ: 'd',

@@ -36,7 +36,7 @@ export function quarter(tokens: readonly Token[], at: number): Found | undefined
   const sep = tokens[part.to];
   const glued = sep && !sep.gap && /^[-/.]$/u.test(sep.norm) ? part.to + 1 : part.to;
   const year = yearAt(tokens, overParticles(tokens, glued), 'any');
-  if (!year) return undefined;
+  if (!year) return found(at, part.to, { code: part.code }, 'worded', { trust: 0.7 });
   return found(at, year.to, { year: year.year, code: part.code }, 'worded');
 }
 
@@ -100,14 +100,22 @@ export function decade(tokens: readonly Token[], at: number): Found | undefined 
 
 /** A year alone. */
 export function bareYear(tokens: readonly Token[], at: number): Found | undefined {
-  const year = yearAt(tokens, at);
+  const marked = /^(?:©|\)|label|copyright|slab|labels|labelled|labeled)$/u.test(
+    tokens[at - 1]?.norm ?? '',
+  );
+  const sign = tokens[at - 1]?.text !== ')' || /^[cC©]$/u.test(tokens[at - 2]?.text ?? '');
+  const year = yearAt(tokens, at, marked && sign ? 'large' : 'never');
   if (!year) return undefined;
   const [before, after] = [tokens[at - 1], tokens[year.to]];
   const touching = before && !tokens[at]!.gap;
   if (touching && (before.kind === 'word' || /^[-./,:]$/u.test(before.norm))) {
     const letter = /^(?:[cf]|in|sel|prt|ed)$/u.test(before.norm);
     const afterNumber = before.kind === 'sym' && tokens[at - 2]?.kind === 'num' && !before.gap;
-    const code = before.kind === 'sym' && before.norm === '-' && !before.gap && tokens[at - 2];
+    const code =
+      before.kind === 'sym' &&
+      before.norm === '-' &&
+      !before.gap &&
+      /^[\p{Lu}\d]+$/u.test(tokens[at - 2]?.text ?? '');
     if ((before.kind === 'word' && !letter) || afterNumber || code) return undefined;
   }
   if (after && !after.gap) {

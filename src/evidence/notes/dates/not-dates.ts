@@ -51,6 +51,7 @@ function countedAt(tokens: readonly Token[], to: number, year: boolean): boolean
     return !(year && after?.kind === 'word' && after.norm === 'mark');
   const match = phraseAt(counted, tokens, to);
   if (!match) return false;
+  if (after!.text === '"' && year) return false;
   if (after!.kind !== 'word') return !after!.gap || after!.norm === '×';
   return after!.norm !== 'x' || !after!.gap || !year;
 }

@@ -13,7 +13,7 @@ import {
   yearAndMore,
 } from './numeric.ts';
 import { beginOf, isDay, type Part } from './part.ts';
-import { eastAsian } from './signs.ts';
+import { eastAsian, eraLetter } from './signs.ts';
 import { dayAt, dayFirst, monthAlone, monthFirst, monthYear, yearFirst } from './worded.ts';
 import { yearAt } from './years.ts';
 
@@ -47,6 +47,7 @@ type Spoken = ReadonlySet<string>;
 const WITH_LANGUAGE = [dayFirst, monthFirst, yearFirst, monthYear, monthAlone];
 const WITHOUT = [
   eastAsian,
+  eraLetter,
   threeNumbers,
   withUnknowns,
   yearAndMore,

@@ -103,6 +103,28 @@ function signedYear(tokens: readonly Token[], at: number): Numeral | undefined {
   return { value: short ? 1900 + numeral.value : numeral.value, to: numeral.to + 1 };
 }
 
+const ERA_LETTERS: Readonly<Record<string, number>> = {
+  M: 1867,
+  T: 1911,
+  S: 1925,
+  H: 1988,
+  R: 2018,
+};
+
+/** `H8.10.20`: the era by its letter. */
+export function eraLetter(tokens: readonly Token[], at: number): Found | undefined {
+  const before = ERA_LETTERS[tokens[at]?.text ?? ''];
+  const [y, dot, m, second, d] = tokens.slice(at + 1, at + 6);
+  if (before === undefined || y?.kind !== 'num' || m?.kind !== 'num' || d?.kind !== 'num')
+    return undefined;
+  if (dot?.text !== '.' || second?.text !== '.' || [y, dot, m, second, d].some((t) => t?.gap)) {
+    return undefined;
+  }
+  const part = { year: before + Number(y.norm), month: Number(m.norm), day: Number(d.norm) };
+  const right = y.text.length <= 2 && isDay(part.day, part.month, part.year);
+  return right ? found(at, at + 6, part, 'signs', { trust: 0.9 }) : undefined;
+}
+
 /** `1996年3月4日`, `平成8年3月4日`, `1996년 3월 4일`, `1996年春`, `1996年3月上旬`. */
 export function eastAsian(tokens: readonly Token[], at: number): Found | undefined {
   const year = signedYear(tokens, at);

@@ -2,7 +2,7 @@ import type { PhraseRow } from '../phrases.ts';
 
 /** Words of a sighting: out by then, the property `seen-by`. Those that must touch the date: `BY`. */
 export const SEEN: PhraseRow = {
-  en: 'at the latest|at latest|or earlier|or before|latest|seen|first seen|seen by|seen on|seen in shops|seen in stores|seen in the shops|seen in|seen at|saw|spotted|spotted in|sighted|sighting|sightings|first sighting|earliest sighting|earliest copy|bought|purchased|purchase|i bought|photographed|photo|photo dated|photo from|photo of|picture dated|picture taken|snapshot dated|receipt|receipt dated|dated receipt|receipt of|receipt from|invoice dated|till receipt|sales slip|sales slip dated|postmark|postmarked|post mark|stamped|date stamp|found|had it|had it by|had one by|owned|got it|got mine|got one|got my copy|pulled|opened|traded|already out|already in shops|already in stores|already on sale|already sold|already available|already listed|already had|reviewed|in hand|observed|turned up|on a photo|video of|unboxed|unboxing|school photo|diary|wrote in my diary|shown at|displayed at|displayed|exhibited|reported seen|listed as available|in stock|sold to me|given to me|my copy',
+  en: 'at the latest|at latest|or earlier|or before|latest|seen|first seen|seen by|seen on|seen in shops|seen in stores|seen in the shops|seen in|seen at|saw|spotted|spotted in|sighted|sighting|sightings|first sighting|earliest sighting|earliest copy|bought|purchased|purchase|i bought|photographed|photo|photo dated|photo from|photo of|picture dated|picture taken|snapshot dated|receipt|receipt dated|dated receipt|receipt of|receipt from|invoice dated|till receipt|sales slip|sales slip dated|postmark|postmarked|post mark|stamped|date stamp|found|had it by|had one by|owned|got it|got mine|got one|got my copy|pulled|opened|traded|already out|already in shops|already in stores|already on sale|already sold|already available|already listed|already had|reviewed|in hand|observed|turned up|on a photo|video of|unboxed|unboxing|school photo|diary|wrote in my diary|shown at|displayed at|displayed|exhibited|reported seen|listed as available|in stock|sold to me|given to me|my copy',
   de: 'spätestens|oder früher|gesehen|gesichtet|zuerst gesehen|erstmals gesehen|gekauft|kaufbeleg|kassenbon|kassenzettel|quittung|beleg vom|rechnung vom|foto|foto vom|fotografiert|poststempel|abgestempelt|bereits erhältlich|schon erhältlich|schon im handel|bereits im handel|gefunden|getauscht|bekommen|erhalten am|gezogen|aufgetaucht',
   fr: 'au plus tard|ou avant|vu|vue|vus|aperçu|aperçue|acheté|achetée|achat|ticket de caisse|ticket|reçu|facture du|photo|photo du|photographié|photographiée|cachet de la poste|tampon|déjà en vente|déjà sorti|déjà disponible|trouvé|trouvée|échangé|repéré|repérée',
   es: 'a más tardar|como muy tarde|o antes|visto|vista|vistos|comprado|comprada|compré|compra|recibo|ticket|factura del|foto|foto del|fotografiado|fotografiada|matasellos|ya a la venta|ya disponible|encontrado|encontrada|avistado|lo vi|la vi',
@@ -24,7 +24,7 @@ export const SEEN: PhraseRow = {
 
 /** Words that touch the date and say that it was out by then: `seen-by`. */
 export const BY: PhraseRow = {
-  en: 'by|by about|no later than|not later than|before|prior to|on or before|already by|up to and including|by the|by around|before the end of|by the end of|by end of|by late|by early|by mid|some time before|sometime before|well before',
+  en: '<|≤|by|by about|no later than|not later than|before|prior to|on or before|already by|up to and including|by the|by around|before the end of|by the end of|by end of|by late|by early|by mid|some time before|sometime before|well before',
   de: 'spätestens am|spätestens im|vor|vor dem|vor ende|noch vor',
   fr: 'au plus tard le|au plus tard en|avant|avant le|avant la fin de|avant fin',
   es: 'antes de|antes del|antes de finales de',
@@ -45,18 +45,18 @@ export const BY: PhraseRow = {
 
 /** Words of a first possible day: `not-before`. */
 export const NOT_BEFORE: PhraseRow = {
-  en: "or later|or after|onwards|not before|not out before|not earlier than|no earlier than|earliest|at the earliest|not yet out|not out yet|not yet out on|not out|wasn ' t out|was not out|not yet released|not released|not yet in shops|not yet in stores|not in shops|not in stores|not yet on sale|not on sale|not yet available|not available|unreleased|still not out|still unreleased|still not released|still not on sale|still not in shops|still not in stores|still not available|still nothing|still no sign|no sign of it|no sign|hadn ' t appeared|hadn ' t come out|had not come out|hadn ' t arrived|not arrived|not yet arrived|had not appeared|not seen|not yet seen|not until|not out until|not released until|not on sale until|didn ' t come out until|did not come out until|didn ' t _ until|wasn ' t _ until|not _ until|no copies before|never before|only after|nothing yet|nowhere to be found|nowhere to be seen|not yet|isn ' t out",
-  de: 'oder später|nicht vor|nicht vor dem|frühestens|frühestens am|frühestens im|noch nicht erschienen|noch nicht erhältlich|noch nicht im handel|noch nicht da|noch nicht|erst nach|erst nach dem',
-  fr: 'ou après|pas avant|pas avant le|au plus tôt|pas encore sorti|pas encore sortie|pas encore en vente|pas encore disponible|pas encore paru|pas encore|toujours pas sorti|toujours pas en vente|toujours pas',
-  es: 'o después|no antes de|no antes del|como muy pronto|aún no|todavía no|aún no había salido|todavía no había salido|aún no estaba a la venta|todavía no a la venta|no antes',
-  pt: 'ou depois|não antes de|não antes do|ainda não|ainda não tinha saído|ainda não à venda|ainda não lançado|no mínimo|não antes',
-  it: 'o dopo|non prima di|non prima del|al più presto|non ancora|non ancora uscito|non ancora uscita|non ancora in vendita|ancora non uscito',
-  nl: 'niet voor|niet vóór|op zijn vroegst|nog niet|nog niet verschenen|nog niet te koop|nog niet uit',
-  fi: 'jälkeen|tai myöhemmin|ei ennen|aikaisintaan|ei vielä|ei vielä myynnissä|ei vielä kaupoissa|ei vielä ilmestynyt|ei ollut vielä',
-  sv: 'inte före|inte innan|tidigast|ännu inte|inte ännu|ännu inte ute|ännu inte till salu|inte ute än|ännu ej|ej före',
-  da: 'ikke før|tidligst|endnu ikke|endnu ikke ude|endnu ikke til salg|ikke udkommet endnu',
-  nb: 'ikke før|tidligst|ennå ikke|enda ikke|ikke ute ennå|ikke i salg ennå',
-  pl: 'nie przed|nie wcześniej niż|najwcześniej|jeszcze nie|jeszcze nie wydana|jeszcze nie w sprzedaży|jeszcze niewydana',
+  en: "not _ before|didn ' t _ before|wasn ' t _ before|hadn ' t _ before|never _ before|can ' t _ before|cannot _ before|couldn ' t _ before|none before|wasn ' t in the shops|wasn ' t in shops|wasn ' t in stores|wasn ' t in the stores|was not in shops|not yet in the shops|not yet in the stores|wasn ' t in the shops|wasn ' t in shops|wasn ' t in stores|was not in shops|not yet in the shops|not yet in the stores|or after|onwards|not before|not out before|not earlier than|no earlier than|earliest|at the earliest|not yet out|not out yet|not yet out on|not out|wasn ' t out|was not out|not yet released|not released|not yet in shops|not yet in stores|not in shops|not in stores|not yet on sale|not on sale|not yet available|not available|unreleased|still not out|still unreleased|still not released|still not on sale|still not in shops|still not in stores|still not available|still nothing|still no sign|no sign of it|no sign|hadn ' t appeared|hadn ' t come out|had not come out|hadn ' t arrived|not arrived|not yet arrived|had not appeared|not seen|not yet seen|not until|not out until|not released until|not on sale until|didn ' t come out until|did not come out until|didn ' t _ until|wasn ' t _ until|not _ until|no copies before|never before|only after|nothing yet|nowhere to be found|nowhere to be seen|not yet|isn ' t out",
+  de: 'nicht _ vor|kein _ vor|oder später|nicht vor|nicht vor dem|frühestens|frühestens am|frühestens im|noch nicht erschienen|noch nicht erhältlich|noch nicht im handel|noch nicht da|noch nicht|erst nach|erst nach dem',
+  fr: 'pas _ avant|pas _ avant le|ou après|pas avant|pas avant le|au plus tôt|pas encore sorti|pas encore sortie|pas encore en vente|pas encore disponible|pas encore paru|pas encore|toujours pas sorti|toujours pas en vente|toujours pas',
+  es: 'no _ antes de|no _ antes del|o después|no antes de|no antes del|como muy pronto|aún no|todavía no|aún no había salido|todavía no había salido|aún no estaba a la venta|todavía no a la venta|no antes',
+  pt: 'não _ antes de|não _ antes do|ou depois|não antes de|não antes do|ainda não|ainda não tinha saído|ainda não à venda|ainda não lançado|no mínimo|não antes',
+  it: 'non _ prima di|non _ prima del|o dopo|non prima di|non prima del|al più presto|non ancora|non ancora uscito|non ancora uscita|non ancora in vendita|ancora non uscito',
+  nl: 'niet _ voor|niet _ vóór|niet voor|niet vóór|op zijn vroegst|nog niet|nog niet verschenen|nog niet te koop|nog niet uit',
+  fi: 'ei _ ennen|jälkeen|tai myöhemmin|ei ennen|aikaisintaan|ei vielä|ei vielä myynnissä|ei vielä kaupoissa|ei vielä ilmestynyt|ei ollut vielä',
+  sv: 'inte _ före|inte _ förrän|inte förrän|inte före|inte innan|tidigast|ännu inte|inte ännu|ännu inte ute|ännu inte till salu|inte ute än|ännu ej|ej före',
+  da: 'ikke _ før|ikke før|tidligst|endnu ikke|endnu ikke ude|endnu ikke til salg|ikke udkommet endnu',
+  nb: 'ikke _ før|ikke før|tidligst|ennå ikke|enda ikke|ikke ute ennå|ikke i salg ennå',
+  pl: 'nie _ przed|nie przed|nie wcześniej niż|najwcześniej|jeszcze nie|jeszcze nie wydana|jeszcze nie w sprzedaży|jeszcze niewydana',
   cs: 'ne před|ne dříve než|nejdříve|ještě ne|ještě nevyšlo|ještě nevyšla|ještě není v prodeji|dosud nevyšlo',
   hu: 'után|nem előbb|legkorábban|még nem jelent meg|még nem',
   ru: 'не раньше|ещё не вышла|еще не вышла|ещё не|еще не',
@@ -67,13 +67,13 @@ export const NOT_BEFORE: PhraseRow = {
 
 /** Words that touch the date and say that it came out on or after it. */
 export const AFTER: PhraseRow = {
-  en: 'after|later than|on or after|any time after|some time after|sometime after|from _ onwards|not before|only after',
+  en: '>|≥|after|later than|on or after|any time after|some time after|sometime after|from _ onwards|not before|only after',
   de: 'nach|nach dem|nach ende',
   fr: 'après|après le|après la',
   es: 'después de|después del|tras|posterior a',
   pt: 'depois de|depois do|após|após o|posterior a',
   it: 'dopo|dopo il|successivo al|successiva al',
-  nl: 'na|na de',
+  nl: 'pas na|na de',
   sv: 'efter',
   da: 'efter',
   nb: 'etter',
@@ -84,7 +84,7 @@ export const AFTER: PhraseRow = {
 
 /** Words of a list that has the like but not this one: `unlisted-on`. */
 export const UNLISTED: PhraseRow = {
-  en: "not listed|not yet listed|not listed yet|unlisted|isn ' t listed|wasn ' t listed|was not listed|not on the list|not in the list|not on the page|not on the checklist|not in the checklist|not on _ list|not on _ checklist|not on _ page|not in _ list|not in _ catalogue|not in _ catalog|not in _ checklist|not in the catalogue|not in the catalog|doesn ' t list|does not list|didn ' t list|did not list|don ' t list|doesn ' t have it|does not have it|doesn ' t mention|does not mention|missing|missing on|missing from|still missing|still missing on|still missing from|still not listed|absent|absent from|still absent|absent on|omitted|omits|leaves it out|lacks it|lacks|no entry|no listing|no mention|not included|not mentioned|still without|without it|still unlisted|left out",
+  en: "wasn ' t in _ yet|wasn ' t on _ yet|isn ' t in|isn ' t on the|wasn ' t in the|wasn ' t on the|was not in the|was not on the|not yet in the|not yet on the|not listed|not yet listed|not listed yet|unlisted|isn ' t listed|wasn ' t listed|was not listed|not on the list|not in the list|not on the page|not on the checklist|not in the checklist|not on _ list|not on _ checklist|not on _ page|not in _ list|not in _ catalogue|not in _ catalog|not in _ checklist|not in the catalogue|not in the catalog|doesn ' t list|does not list|didn ' t list|did not list|don ' t list|doesn ' t have it|does not have it|doesn ' t mention|does not mention|missing|missing on|missing from|still missing|still missing on|still missing from|still not listed|absent|absent from|still absent|absent on|omitted|omits|leaves it out|lacks it|lacks|no entry|no listing|no mention|not included|not mentioned|still without|without it|still unlisted|left out",
   de: 'fehlt|fehlt in|fehlt im|fehlt noch|fehlte|fehlte noch|nicht gelistet|nicht aufgeführt|noch nicht aufgeführt|noch nicht gelistet|nicht in der liste|nicht im katalog|nicht verzeichnet|nicht enthalten',
   fr: "absent|absente|absent de|absente de|absent du|absente du|pas listé|pas listée|non listé|non listée|pas dans la liste|pas au catalogue|ne figure pas|manque|manquait|manquant|toujours absent|toujours absente|pas encore listé|pas encore listée|n ' y est pas",
   es: 'no listado|no listada|no aparece|no aparecía|no figura|no figuraba|falta|faltaba|ausente|no está en la lista|sin listar|aún no figura|no consta',

@@ -48,6 +48,3 @@ export const COUNTRY_NAMES: Readonly<Record<string, string>> = {
   PH: 'philippines|philippine|philippinen|filipinas',
   MY: 'malaysia|malaysian|malaisie|malasia|malásia',
 };
-/** Codes of two capital letters that are taken as markets where they stand so. */
-export const MARKET_CODES: readonly string[] =
-  'US UK GB BR FI KR JP DE FR ES PT IT NL SE DK NO PL CZ HU'.split(' ');

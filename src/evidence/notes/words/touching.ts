@@ -12,7 +12,7 @@ export const TOUCHING: Readonly<Record<string, string>> = {
   nl: 'vanaf sinds tot na voor uit druk bon uitgave',
   fi: 'alkaen asti saakka ennen mennessa jalkeen numero kuva viimeistaan lahtien',
   sv: 'sedan fore innan efter senast',
-  da: 'siden indtil for efter senest etter inden tryk',
+  da: 'siden indtil før efter senest etter inden tryk',
   pl: 'od do po przed brak druk',
   cs: 'od do po pred tisk cislo',
   hu: 'elott utan',

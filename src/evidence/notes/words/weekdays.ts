@@ -9,7 +9,7 @@ export const WEEKDAY_NAMES: Readonly<Record<string, string>> = {
   nl: 'maandag dinsdag woensdag donderdag vrijdag zaterdag zondag',
   fi: 'maanantai* tiistai* keskiviikko* torstai* perjantai* lauantai* sunnuntai*',
   sv: 'mandag tisdag onsdag torsdag fredag lordag sondag',
-  da: 'mandag tirsdag onsdag torsdag fredag lordag sondag',
+  da: 'mandag tirsdag onsdag torsdag fredag lørdag søndag',
   pl: 'poniedzialek wtorek sroda czwartek piatek sobota niedziela',
   cs: 'pondeli utery streda ctvrtek patek sobota nedele',
   ja: '月曜日/月曜 火曜日/火曜 水曜日/水曜 木曜日/木曜 金曜日/金曜 土曜日/土曜 日曜日/日曜',
