@@ -8,12 +8,16 @@ import { findChromium } from '../tools/checks/chromium.js';
 /** Takes the pictures of the README from the page itself: `npm run build && npx tsx demo/pictures.ts`. */
 const PICTURES = join(import.meta.dirname, '..', 'docs', 'pictures');
 const FLAGS = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run'];
-const CHOSEN = 'Korean, monthly';
+const ADDRESS = '#/?printing=kr-monthly';
 
 async function take(browser: Browser, url: string, colorScheme: 'light' | 'dark', file: string) {
   const page = await browser.newPage({ viewport: { width: 1440, height: 900 }, colorScheme });
-  await page.goto(url);
-  await page.getByText('Refined', { exact: false }).or(page.getByText(CHOSEN)).first().waitFor();
+  await page.goto(`${url}${ADDRESS}`);
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  for (const unfinished of ['not dated yet', 'First answer']) {
+    const words = page.getByText(unfinished).first();
+    await words.waitFor({ state: 'hidden', timeout: 120_000 });
+  }
   await page.waitForTimeout(1000);
   await page.screenshot({ path: join(PICTURES, file) });
   await page.close();

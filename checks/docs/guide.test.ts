@@ -59,15 +59,16 @@ describe('the guide names', () => {
 });
 
 describe('examples of the documents run', () => {
-  const examples = documents().flatMap((name) =>
+  const lines = documents().flatMap((name) =>
     fencesIn(textOf(name))
       .filter(({ language }) => language === 'sh')
-      .flatMap(({ lines }) => lines)
-      .filter((line) => line.startsWith('printlore '))
-      .map((line) => [name, line] as const),
+      .flatMap((fence) => fence.lines)
+      .filter((line) => line.startsWith('printlore ')),
   );
 
-  it.each(examples)('%s: %s', async (_name, line) => {
+  it('there are some', () => expect(lines.length).toBeGreaterThan(5));
+
+  it.each([...new Set(lines)])('%s', { timeout: 120_000 }, async (line) => {
     const before = process.cwd();
     process.chdir(ROOT);
     const said = await speak(...line.split(' ').slice(1)).finally(() => process.chdir(before));
