@@ -1,6 +1,8 @@
 import { MAY_IMPORT, STEPS, TYPES_ONLY } from './table.js';
 
 const TEST = '\\.test\\.tsx?$';
+/** Files under src that only the build, tests and a checkout that is not compiled use. */
+const TOOLING = '(/vite\\.config\\.ts|/from-source\\.js|-arbitrary\\.ts)$';
 const OURS = '^(src|checks|demo|tools|bin)/';
 
 /** @param {readonly string[]} folders */
@@ -89,7 +91,7 @@ const outside = [
     name: 'no-tool-in-the-product',
     comment: 'src may use what is under dependencies in package.json, not devDependencies',
     severity: 'error',
-    from: { path: '^src/', pathNot: TEST },
+    from: { path: '^src/', pathNot: [TEST, TOOLING] },
     to: {
       dependencyTypes: ['npm-dev', 'npm-no-pkg', 'npm-unknown'],
       dependencyTypesNot: ['type-only'],
@@ -105,5 +107,9 @@ export const options = {
   tsPreCompilationDeps: /** @type {const} */ ('specify'),
   doNotFollow: { path: 'node_modules' },
   exclude: { path: ['^dist/', '/fixtures/'] },
-  enhancedResolveOptions: { extensions: ['.ts', '.tsx', '.js', '.mjs', '.json'] },
+  enhancedResolveOptions: {
+    conditionNames: ['import', 'node', 'default', 'types'],
+    exportsFields: ['exports'],
+    extensions: ['.ts', '.tsx', '.js', '.mjs', '.json'],
+  },
 };
