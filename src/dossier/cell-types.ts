@@ -24,11 +24,13 @@ const LANGUAGE =
 const TIME =
   /^(\d{4}-\d\d-\d\d)T([01]\d|2[0-3]):[0-5]\d(:[0-5]\d(\.\d+)?)?(Z|[+-](0\d|1[0-4]):[0-5]\d)$/;
 
-let currencies: ReadonlySet<string> | undefined;
+let currencyNames: Intl.DisplayNames | undefined;
 
+/** Codes of today and of the past, as the platform's own tables have them. */
 function isCurrency(text: string): boolean {
-  currencies ??= new Set(Intl.supportedValuesOf('currency'));
-  return currencies.has(text);
+  if (!/^[A-Z]{3}$/.test(text)) return false;
+  currencyNames ??= new Intl.DisplayNames('en', { type: 'currency', fallback: 'none' });
+  return currencyNames.of(text) !== undefined;
 }
 
 function isOdds(text: string): boolean {
@@ -98,8 +100,8 @@ export function checkOf(type: ColumnType, around: Surroundings): Check {
   if (type.is === 'words') {
     const { words } = type;
     const list = words.join(', ').replace(/, ([^,]+)$/, ' or $1');
-    return (text) =>
-      words.includes(text) ? undefined : words.length > 1 ? `one of ${list}` : list;
+    const expected = words.length > 2 ? `one of ${list}` : list;
+    return (text) => (words.includes(text) ? undefined : expected);
   }
   if (type.is === 'ref') return refCheck(type.to, type.many, around);
   return PLAIN[type.is](around);

@@ -72,7 +72,7 @@ class DossierReader {
     if (!this.#names.has(file)) {
       if (file === 'printings.csv') {
         const expected = 'a table of the printings, with the column id';
-        this.#faults.add({ file, found: 'no such file', expected, fate: '' });
+        this.#faults.add({ file, found: 'no such file', expected, fate: NOTHING });
       }
       return;
     }
@@ -150,6 +150,8 @@ class DossierReader {
     };
   }
 }
+
+const NOTHING = 'Without it there is nothing to date.';
 
 /** The pieces of a file up to a failure, which is kept. */
 async function* watched(

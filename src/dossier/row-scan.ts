@@ -24,7 +24,9 @@ export class RowScan {
   #starts: number[] = [];
   #ends: number[] = [];
   #quoted: boolean[] = [];
+  /** The first quote at or behind `#quoteSince`. */
   #quoteAt = -1;
+  #quoteSince = 0;
 
   /** Takes another text. */
   over(text: string): this {
@@ -38,9 +40,10 @@ export class RowScan {
     const { text } = this;
     this.from = from;
     this.count = 0;
-    if (this.#quoteAt < from) {
+    if (from > this.#quoteAt || from < this.#quoteSince) {
       const quote = text.indexOf('"', from);
       this.#quoteAt = quote < 0 ? text.length : quote;
+      this.#quoteSince = from;
     }
     const lineEnd = text.indexOf('\n', from);
     const stop = lineEnd < 0 ? text.length : lineEnd;
