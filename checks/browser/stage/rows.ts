@@ -49,11 +49,88 @@ function printingCells(at: number): Cells {
   };
 }
 
-/** A made-up dossier of `n` printings with `claims`, one row each, in the shape of the wire. */
-export function madeUpDossier(n: number, claims: readonly Cells[]): DossierAnswer {
-  const sources = SOURCES.map(([id, title, kind]) => ({ id, title, kind, cites: '' }));
+/** What the made-up dossier is made of; claims and sources can be changed. */
+export interface Tables {
+  readonly printings: number;
+  readonly claims: readonly Cells[];
+  readonly sources: readonly Cells[];
+}
+
+/** The sources that every made-up dossier begins with. */
+export function madeUpSources(): readonly Cells[] {
+  return SOURCES.map(([id, title, kind]) => ({ id, title, kind, cites: '' }));
+}
+
+function printingsOf(n: number): DossierAnswer['printings'] {
+  const cells = Array.from({ length: n }, (_, at) => printingCells(at));
+  return table(cells).map((row) => ({ ...row, id: row.cells.id ?? '' }));
+}
+
+function productsOf(): DossierAnswer['products'] {
+  const cells = PRODUCTS.map(([id, title, kind, market]) => ({ id, title, kind, market }));
+  return table(cells).map((row) => ({ ...row, id: row.cells.id ?? '' }));
+}
+
+function contentsOf(n: number): DossierAnswer['contents'] {
+  const cells = PRODUCTS.slice(0, Math.min(n, 5)).map(([product], at) => ({
+    product,
+    printing: `printing-${at + 1}`,
+    odds: at % 2 ? '1/4' : '1',
+  }));
+  return table(cells).map((row) => ({
+    ...row,
+    product: row.cells.product ?? '',
+    printing: row.cells.printing ?? '',
+  }));
+}
+
+function sourcesOf(cells: readonly Cells[]): DossierAnswer['sources'] {
+  return table(cells).map((row) => ({
+    ...row,
+    id: row.cells.id ?? '',
+    kind: row.cells.kind ?? 'other',
+    cites: [],
+  }));
+}
+
+function claimsOf(cells: readonly Cells[]): DossierAnswer['claims'] {
+  return table(cells).map((row) => ({
+    ...row,
+    printings: (row.cells.printing ?? '').split('|').filter(Boolean),
+    source: row.cells.source ?? '',
+    property: row.cells.property ?? '',
+    value: row.cells.value ?? '',
+  }));
+}
+
+const FACT: DossierAnswer['facts'][number] = {
+  printing: 'printing-2',
+  property: 'finish',
+  values: [
+    { value: 'foil', p: 0.91, claims: [2], own: true },
+    { value: 'plain', p: 0.09, claims: [3], own: false },
+  ],
+  p_other: 0,
+  disputed: true,
+  claims: [],
+  why: 'The publisher says *foil*; the checklist is often wrong about finishes.',
+};
+
+const FAULT: DossierAnswer['faults'][number] = {
+  file: 'claims.csv',
+  row: 41,
+  column: 'value',
+  found: '1996-13',
+  expected: 'a date in EDTF',
+  message: 'A year has no month 13.',
+};
+
+/** A made-up dossier in the shape of the wire. */
+export function madeUpDossier(version: number, tables: Tables): DossierAnswer {
+  const reason = 'The second names the first.';
+  const order = { earlier: 'printing-1', later: 'printing-2' };
   return {
-    version: 1,
+    version,
     folder: 'made-up',
     demo: true,
     writable: true,
@@ -62,73 +139,14 @@ export function madeUpDossier(n: number, claims: readonly Cells[]): DossierAnswe
     title: 'Tin Kingfisher',
     subject: 'Tin Kingfisher',
     language: 'en',
-    printings: table(Array.from({ length: n }, (_, at) => printingCells(at))).map((row) => ({
-      ...row,
-      id: row.cells.id ?? '',
-    })),
-    products: table(PRODUCTS.map(([id, title, kind, market]) => ({ id, title, kind, market }))).map(
-      (row) => ({ ...row, id: row.cells.id ?? '' }),
-    ),
-    contents: table(
-      PRODUCTS.slice(0, Math.min(n, 5)).map(([product], at) => ({
-        product,
-        printing: `printing-${at + 1}`,
-        odds: at % 2 ? '1/4' : '1',
-      })),
-    ).map((row) => ({
-      ...row,
-      product: row.cells.product ?? '',
-      printing: row.cells.printing ?? '',
-    })),
-    sources: table(sources).map((row) => ({
-      ...row,
-      id: row.cells.id ?? '',
-      kind: row.cells.kind ?? 'other',
-      cites: [],
-    })),
-    claims: table(claims).map((row) => ({
-      ...row,
-      printings: (row.cells.printing ?? '').split('|').filter(Boolean),
-      source: row.cells.source ?? '',
-      property: row.cells.property ?? '',
-      value: row.cells.value ?? '',
-    })),
-    orders: [
-      {
-        earlier: 'printing-1',
-        later: 'printing-2',
-        row: 2,
-        cells: {
-          earlier: 'printing-1',
-          later: 'printing-2',
-          reason: 'The second names the first.',
-        },
-      },
-    ],
-    faults: [
-      {
-        file: 'claims.csv',
-        row: 41,
-        column: 'value',
-        found: '1996-13',
-        expected: 'a date in EDTF',
-        message: 'A year has no month 13.',
-      },
-    ],
-    facts: [
-      {
-        printing: 'printing-2',
-        property: 'finish',
-        values: [
-          { value: 'foil', p: 0.91, claims: [2], own: true },
-          { value: 'plain', p: 0.09, claims: [3], own: false },
-        ],
-        p_other: 0,
-        disputed: true,
-        claims: [],
-        why: 'The publisher says *foil*; the checklist is often wrong about finishes.',
-      },
-    ],
+    printings: printingsOf(tables.printings),
+    products: productsOf(),
+    contents: contentsOf(tables.printings),
+    sources: sourcesOf(tables.sources),
+    claims: claimsOf(tables.claims),
+    orders: [{ ...order, row: 2, cells: { ...order, reason } }],
+    faults: [FAULT],
+    facts: [FACT],
     undo: null,
     redo: null,
   };

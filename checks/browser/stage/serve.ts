@@ -2,10 +2,9 @@ import { readFile } from 'node:fs/promises';
 import { createServer, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { extname, join, normalize } from 'node:path';
-import type { DossierAnswer, WireChange, WireDating } from '../../../src/contract/index.ts';
-import { patched } from '../../../src/web/wire/patch.ts';
+import type { Cells, WireChange, WireDating } from '../../../src/contract/index.ts';
 import { madeUpAnswers } from './answers.ts';
-import { madeUpDossier } from './rows.ts';
+import { madeUpDossier, madeUpSources, type Tables } from './rows.ts';
 
 const TYPES: Record<string, string> = {
   '.html': 'text/html; charset=utf-8',
@@ -19,11 +18,17 @@ const TYPES: Record<string, string> = {
 export const POLICY =
   "default-src 'none'; script-src 'self'; style-src 'self'; font-src 'self'; img-src 'self' data:; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
+interface Kept {
+  readonly label: string;
+  readonly tables: Tables;
+}
+
 interface Stage {
-  dossier: DossierAnswer;
-  dating: WireDating;
-  readonly past: { label: string; dossier: DossierAnswer }[];
-  readonly future: { label: string; dossier: DossierAnswer }[];
+  version: number;
+  tables: Tables;
+  readonly dating: WireDating;
+  readonly past: Kept[];
+  readonly future: Kept[];
 }
 
 export interface Served {
@@ -34,7 +39,8 @@ export interface Served {
 /** Serves the built page from `folder` with a made-up dossier of `n` printings, on a free port. */
 export async function serveStage(folder: string, n: number): Promise<Served> {
   const { claims, dating } = madeUpAnswers(n);
-  const stage: Stage = { dossier: madeUpDossier(n, claims), dating, past: [], future: [] };
+  const tables = { printings: n, claims, sources: madeUpSources() };
+  const stage: Stage = { version: 1, tables, dating, past: [], future: [] };
   const server = createServer((request, response) => {
     const path = new URL(request.url ?? '/', 'http://localhost').pathname;
     if (path === '/api/events') {
@@ -74,21 +80,32 @@ async function file(folder: string, path: string, response: ServerResponse): Pro
   }
 }
 
-function step(stage: Stage, label: string, changes: readonly WireChange[]): void {
-  stage.past.push({ label, dossier: stage.dossier });
-  stage.future.length = 0;
-  stage.dossier = { ...patched(stage.dossier, changes), version: stage.dossier.version + 1 };
+function changed(rows: readonly Cells[], { op, row = 0, after = {} }: WireChange): Cells[] {
+  if (op === 'add') return [...rows, after];
+  if (op === 'remove') return rows.filter((_, at) => at !== row - 2);
+  return rows.map((cells, at) => (at === row - 2 ? after : cells));
 }
 
-function move(stage: Stage, from: Stage['past'], to: Stage['past']): void {
+function step(stage: Stage, label: string, changes: readonly WireChange[]): void {
+  stage.past.push({ label, tables: stage.tables });
+  stage.future.length = 0;
+  for (const change of changes) {
+    const name = change.file === 'sources.csv' ? 'sources' : 'claims';
+    stage.tables = { ...stage.tables, [name]: changed(stage.tables[name], change) };
+  }
+  stage.version++;
+}
+
+function move(stage: Stage, from: Kept[], to: Kept[]): void {
   const last = from.pop();
   if (!last) return;
-  to.push({ label: last.label, dossier: stage.dossier });
-  stage.dossier = { ...last.dossier, version: stage.dossier.version + 1 };
+  to.push({ label: last.label, tables: stage.tables });
+  stage.tables = last.tables;
+  stage.version++;
 }
 
 function state(stage: Stage) {
-  const top = (steps: Stage['past']) => {
+  const top = (steps: readonly Kept[]) => {
     const last = steps.at(-1);
     return last ? { label: last.label, at: '2026-01-01T00:00:00Z' } : null;
   };
@@ -100,9 +117,9 @@ function answer(stage: Stage, path: string, body: string, response: ServerRespon
   if (path === '/api/changes') step(stage, asked.label, asked.changes);
   if (path === '/api/undo') move(stage, stage.past, stage.future);
   if (path === '/api/redo') move(stage, stage.future, stage.past);
-  const { version } = stage.dossier;
+  const { version } = stage;
   const answers: Record<string, unknown> = {
-    '/api/dossier': { ...stage.dossier, ...state(stage) },
+    '/api/dossier': { ...madeUpDossier(version, stage.tables), ...state(stage) },
     '/api/dating': { version, dating: stage.dating },
     '/api/dossiers': { dossiers: [], dataFolder: 'made-up' },
     '/api/notes': NOTES,

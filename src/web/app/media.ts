@@ -1,4 +1,4 @@
-import { useSyncExternalStore } from 'react';
+import { type RefObject, useLayoutEffect, useState, useSyncExternalStore } from 'react';
 import { flushSync } from 'react-dom';
 
 /** Whether a media query holds, followed as it changes. */
@@ -36,4 +36,19 @@ function followPrinting(changed: () => void): () => void {
 /** True while the page is being printed: every lane must be there then, at once. */
 export function usePrinting(): boolean {
   return useSyncExternalStore(followPrinting, () => printing || window.matchMedia('print').matches);
+}
+
+/** The inner width of an element in pixels, followed as it grows and shrinks. */
+export function useWidth(element: RefObject<HTMLElement | null>, first = 640): number {
+  const [width, setWidth] = useState(first);
+  useLayoutEffect(() => {
+    const watched = element.current;
+    if (!watched) return;
+    const measure = () => setWidth(Math.max(200, watched.clientWidth));
+    measure();
+    const observer = new ResizeObserver(measure);
+    observer.observe(watched);
+    return () => observer.disconnect();
+  }, [element]);
+  return width;
 }

@@ -34,3 +34,13 @@ export function filterOf(search: ChronologySearch): Filter {
     order: search.order ?? 'release',
   };
 }
+
+/** The address for a filter and the printing that is open. */
+export function searchOf(filter: Filter, printing: string | undefined): ChronologySearch {
+  const { order, ...lists } = filter;
+  return {
+    ...(printing === undefined ? {} : { printing }),
+    ...(order === 'dossier' ? { order } : {}),
+    ...Object.fromEntries(Object.entries(lists).filter(([, list]) => list.length > 0)),
+  };
+}

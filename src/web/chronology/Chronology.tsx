@@ -1,22 +1,22 @@
-import { useNavigate, useSearch } from '@tanstack/react-router';
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useSearch } from '@tanstack/react-router';
+import { useEffect, useMemo, useRef } from 'react';
 import { useBook } from '../app/context.ts';
 import { useMedia } from '../app/media.ts';
-import { type ChronologySearch, filterOf } from '../app/search.ts';
+import { filterOf, searchOf } from '../app/search.ts';
 import { Register } from '../marks/index.ts';
-import { type Filter, lanesOf } from '../view/index.ts';
+import { lanesOf } from '../view/index.ts';
 import { WhySheet } from '../why/index.ts';
 import { Empty } from './Empty.tsx';
 import { Filters } from './Filters.tsx';
 import { Head } from './Head.tsx';
 import { Lanes } from './Lanes.tsx';
 import { Legend } from './Legend.tsx';
-import { laneKeys } from './laneKeys.ts';
 import { Strip } from './Strip.tsx';
 import { Summary } from './Summary.tsx';
 import { useAxes } from './useAxes.ts';
 import { useLook } from './useLook.ts';
 import { useRows } from './useRows.ts';
+import { useGo, useSelection } from './useSelection.ts';
 import { useWheel } from './useWheel.ts';
 
 /** The front page: a lane a printing, and beside it why. */
@@ -24,42 +24,22 @@ export function Chronology() {
   const book = useBook();
   const search = useSearch({ from: '/' });
   const go = useGo();
-  const wide = useMedia('(min-width: 62.5em)');
   const scroller = useRef<HTMLElement>(null);
   const filter = useMemo(() => filterOf(search), [search]);
   const ids = useMemo(() => lanesOf(book, filter), [book, filter]);
   const axes = useAxes(book.dated.values());
   const look = useLook(scroller, axes, ids.length);
-  const [rows, bring] = useRows(scroller, look.height, ids.length);
-  const [active, setActive] = useState(() => Math.max(0, ids.indexOf(search.printing ?? '')));
+  const { rows, seen, bring } = useRows(scroller, look.height, ids.length);
   useWheel(scroller, axes);
   useEffect(() => {
     document.title = `${book.dossier.title} – Printlore`;
   }, [book.dossier.title]);
-  const selected = search.printing ?? (wide ? ids[0] : undefined);
-  const open = (id: string) => {
-    go({ ...search, printing: id });
-  };
-  const close = () => {
-    const { printing: _, ...rest } = search;
-    go(rest);
-    document.getElementById('lanes')?.focus();
-  };
-  const keys = laneKeys({
-    count: ids.length,
-    active,
-    go: (at) => {
-      setActive(at);
-      bring(at);
-      if (wide && ids[at] !== undefined) open(ids[at]);
-    },
-    open: () => {
-      if (ids[active] === undefined) return;
-      open(ids[active]);
-      requestAnimationFrame(() => document.getElementById('why-heading')?.focus());
-    },
-    close,
+  const wide = useMedia('(min-width: 62.5em)');
+  const { active, setActive, selected, open, close, keys } = useSelection({
+    ids,
+    wide,
     axes,
+    bring,
   });
   return (
     <main className={selected && book.printings.has(selected) ? 'sheet two open' : 'sheet two'}>
@@ -71,7 +51,7 @@ export function Chronology() {
         <Filters filter={filter} set={(next) => go(searchOf(next, search.printing))} />
         <div className="axes">
           {look.stacked ? (
-            <Strip ids={ids} dated={book.dated} rows={rows} scale={look.scale} />
+            <Strip ids={ids} dated={book.dated} rows={seen} scale={look.scale} />
           ) : null}
           <Head scale={look.scale} close={look.close} stacked={look.stacked} axes={axes} />
         </div>
@@ -96,18 +76,4 @@ export function Chronology() {
       <Register corner="last" />
     </main>
   );
-}
-
-function useGo() {
-  const navigate = useNavigate({ from: '/' });
-  return (search: ChronologySearch) => void navigate({ to: '/', search, replace: true });
-}
-
-function searchOf(filter: Filter, printing: string | undefined): ChronologySearch {
-  const { order, ...lists } = filter;
-  return {
-    ...(printing === undefined ? {} : { printing }),
-    ...(order === 'dossier' ? { order } : {}),
-    ...Object.fromEntries(Object.entries(lists).filter(([, list]) => list.length > 0)),
-  };
 }

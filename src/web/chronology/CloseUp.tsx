@@ -42,7 +42,11 @@ export const CloseUp = memo(function CloseUp({ drawn, reach, width, height }: Pr
       <path className="ink" d={bars.map((bar) => barPath(bar, base)).join('')} />
       <path className="agrees" d={path(false)} />
       <path className="slips" d={path(true)} />
-      {tall ? claims.marks.map((mark) => label(mark, base, width)) : null}
+      {tall
+        ? labels(claims.marks, width).map((mark) => (
+            <Label key={`${mark.label}${mark.x0}`} mark={mark} base={base} width={width} />
+          ))
+        : null}
       {before > 0.01 || claims.before > 0 ? (
         <path className="beyond" d={`M5 ${base + 4}l-4 3l4 3`} />
       ) : null}
@@ -64,10 +68,31 @@ function gridPath(reach: number, width: number, height: number): string {
     .join('');
 }
 
-function label(mark: ClaimMark, base: number, width: number) {
-  if (mark.label === '' || mark.x0 < 0 || mark.x0 > width - 30) return null;
+/** The labels that can stand without touching each other; the edge that is named must be in view. */
+function labels(marks: readonly ClaimMark[], width: number): readonly ClaimMark[] {
+  const kept: ClaimMark[] = [];
+  for (const mark of marks) {
+    if (mark.label === '' || mark.x0 < 0 || mark.x0 > width - 4) continue;
+    if (kept.every((other) => Math.abs(other.x0 - mark.x0) > 56)) kept.push(mark);
+  }
+  return kept;
+}
+
+interface LabelProps {
+  readonly mark: ClaimMark;
+  readonly base: number;
+  readonly width: number;
+}
+
+function Label({ mark, base, width }: LabelProps) {
+  const late = mark.x0 > width - 48;
   return (
-    <text key={`${mark.label}${mark.x0}`} className="small" x={mark.x0} y={base - 1}>
+    <text
+      className="small"
+      x={late ? width : mark.x0}
+      y={base - 2}
+      textAnchor={late ? 'end' : 'start'}
+    >
       {mark.label}
     </text>
   );

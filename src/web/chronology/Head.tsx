@@ -28,7 +28,7 @@ export function Head({ scale, close, stacked, axes }: Props) {
       </div>
       <div className="head-drawn">
         {stacked ? null : <Years scale={scale} />}
-        <Days reach={axes.reach} width={close} />
+        <Days reach={axes.reach} width={close} stacked={stacked} />
       </div>
       <span className="head-day">release</span>
     </div>
@@ -74,7 +74,14 @@ function Years({ scale }: { readonly scale: Scale }) {
   );
 }
 
-function Days({ reach, width }: { readonly reach: number; readonly width: number }) {
+interface DaysProps {
+  readonly reach: number;
+  readonly width: number;
+  readonly stacked: boolean;
+}
+
+/** The last number is followed by its unit, outside the picture where there is room. */
+function Days({ reach, width, stacked }: DaysProps) {
   const ticks = offsetTicks(reach);
   return (
     <svg className="axis" width={width} height="24" aria-hidden="true">
@@ -83,12 +90,16 @@ function Days({ reach, width }: { readonly reach: number; readonly width: number
           key={offset}
           x={offsetX(offset, reach, width)}
           y="16"
-          textAnchor={at === 0 ? 'start' : at === ticks.length - 1 ? 'end' : 'middle'}
+          textAnchor={at === 0 ? 'start' : 'middle'}
         >
           {offset > 0 ? `+${offset}` : offset < 0 ? `−${-offset}` : '0'}
-          {at === ticks.length - 1 ? ' days' : ''}
         </text>
       ))}
+      {stacked ? null : (
+        <text x={offsetX(ticks.at(-1) ?? 0, reach, width) + 16} y="16">
+          days
+        </text>
+      )}
     </svg>
   );
 }

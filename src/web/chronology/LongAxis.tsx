@@ -1,5 +1,13 @@
 import { memo } from 'react';
-import { claimMarks, type Inked, markPath, ribbon, type Scale, xOf } from '../draw/index.ts';
+import {
+  claimMarks,
+  type Inked,
+  markPath,
+  ribbon,
+  type Scale,
+  telling,
+  xOf,
+} from '../draw/index.ts';
 import type { Drawn } from '../view/index.ts';
 
 interface Props {
@@ -15,12 +23,12 @@ export const LongAxis = memo(function LongAxis({ drawn, scale, height, lines }: 
   const top = tall ? 6 : 3;
   const ink = tall ? 18 : 12;
   const y = top + ink + (tall ? 3 : 1);
-  const { marks } = claimMarks(drawn.claims, (day) => xOf(scale, day + 0.5), scale.width);
-  const path = (slip: boolean) =>
-    marks
-      .filter((mark) => mark.slip === slip)
-      .map((mark) => markPath(mark, y, scale.width))
-      .join('');
+  const claims = telling(drawn.claims, drawn.dayKnown);
+  const { marks } = claimMarks(claims, (day) => xOf(scale, day + 0.5), scale.width);
+  const path = (slip: boolean) => {
+    const drawnMarks = marks.filter((mark) => mark.slip === slip);
+    return [...new Set(drawnMarks.map((mark) => markPath(mark, y, scale.width)))].join('');
+  };
   return (
     <svg className="axis" width={scale.width} height={height} aria-hidden="true">
       <path className="minor" d={lines.minor} />

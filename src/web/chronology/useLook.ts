@@ -1,10 +1,13 @@
 import { type RefObject, useMemo } from 'react';
+import { useWidth } from '../app/media.ts';
 import { yearTicks } from '../draw/index.ts';
 import type { LaneLook } from './Lane.tsx';
 import type { Axes } from './useAxes.ts';
-import { useWidths } from './useWidths.ts';
+import { widthsOf } from './widths.ts';
 
 const MANY = 60;
+/** Left and right padding of the matter, as in looks/frame.css and looks/narrow.css. */
+const PADDING = { wide: 68, narrow: 28 };
 
 /** How lanes are drawn: sizes, the scale of the years and its lines, shared by all of them. */
 export function useLook(
@@ -12,7 +15,8 @@ export function useLook(
   axes: Axes,
   count: number,
 ): LaneLook {
-  const { long, close, stacked } = useWidths(scroller);
+  const inner = useWidth(scroller, 900) - PADDING[window.innerWidth < 640 ? 'narrow' : 'wide'];
+  const { long, close, stacked } = widthsOf(inner);
   const [from, to] = axes.span;
   const reach = axes.reach;
   return useMemo(() => {

@@ -17,7 +17,6 @@ interface Props {
 
 /** A claim in a small form: Tab from field to field, Enter keeps it, Esc leaves it. */
 export default function ClaimForm({ first, act, save, cancel }: Props) {
-  const book = useBook();
   const [draft, setDraft] = useState(first);
   const [tried, setTried] = useState(false);
   const set = (part: Partial<ClaimDraft>) => setDraft((now) => ({ ...now, ...part }));
@@ -33,9 +32,36 @@ export default function ClaimForm({ first, act, save, cancel }: Props) {
     event.stopPropagation();
     cancel();
   };
-  const isNew = draft.source !== '' && !knows(book, draft.source);
   return (
     <form className="claim-form" onSubmit={submit} onKeyDown={leave}>
+      <Fields draft={draft} set={set} says={date?.says} />
+      <p className="form-trouble" aria-live="polite">
+        {tried ? wrong : ''}
+      </p>
+      <div className="acts">
+        <button type="submit" className="choice chosen">
+          {act}
+        </button>
+        <button type="button" className="choice" onClick={cancel}>
+          Leave it
+        </button>
+      </div>
+    </form>
+  );
+}
+
+interface FieldsProps {
+  readonly draft: ClaimDraft;
+  readonly set: (part: Partial<ClaimDraft>) => void;
+  /** What the value means, where it is a date. */
+  readonly says: string | undefined;
+}
+
+function Fields({ draft, set, says }: FieldsProps) {
+  const book = useBook();
+  const isNew = draft.source !== '' && !knows(book, draft.source);
+  return (
+    <>
       <SourceField value={draft.source} set={(source) => set({ source })} />
       {isNew ? (
         <Field label="It is new: what kind is it?">
@@ -57,11 +83,11 @@ export default function ClaimForm({ first, act, save, cancel }: Props) {
           ))}
         </select>
       </Field>
-      <Field label="As" hint={date?.says ?? ''}>
+      <Field label="As" hint={says ?? ''}>
         <input
           value={draft.value}
           onChange={(event) => set({ value: event.target.value })}
-          placeholder={date ? '1996-05-03, 1996-05, 1996~ …' : ''}
+          placeholder={says !== undefined ? '1996-05-03, 1996-05, 1996~ …' : ''}
         />
       </Field>
       <Printings draft={draft} set={set} name={(id) => fullName(book, id)} />
@@ -71,18 +97,7 @@ export default function ClaimForm({ first, act, save, cancel }: Props) {
       <Field label="In its own words">
         <input value={draft.quote} onChange={(event) => set({ quote: event.target.value })} />
       </Field>
-      <p className="form-trouble" aria-live="polite">
-        {tried ? wrong : ''}
-      </p>
-      <div className="acts">
-        <button type="submit" className="choice chosen">
-          {act}
-        </button>
-        <button type="button" className="choice" onClick={cancel}>
-          Leave it
-        </button>
-      </div>
-    </form>
+    </>
   );
 }
 

@@ -1,47 +1,22 @@
 import { Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
-import type { Cells, WireChange, WireConflict } from '../../contract/index.ts';
-import { useDesk } from '../app/context.ts';
-import type { Step } from '../wire/index.ts';
+import type { Cells, WireConflict } from '../../contract/index.ts';
 
 interface Props {
-  readonly step: Step;
+  /** Names the step that met an edit. */
+  readonly label: string;
   readonly conflicts: readonly WireConflict[];
-  readonly close: () => void;
-}
-
-function sameChange(a: WireChange, b: WireChange): boolean {
-  return JSON.stringify(a) === JSON.stringify(b);
-}
-
-/** The step once more, made from what the rows hold now. */
-export function again(step: Step, conflicts: readonly WireConflict[]): Step {
-  const changes = step.changes.map((change): WireChange | undefined => {
-    const conflict = conflicts.find((one) => sameChange(one.change, change));
-    if (!conflict) return change;
-    if (conflict.now) return { ...change, before: conflict.now };
-    return change.after ? { file: change.file, op: 'add', after: change.after } : undefined;
-  });
-  return { label: step.label, changes: changes.filter((change) => change !== undefined) };
+  readonly mine: () => void;
+  readonly theirs: () => void;
 }
 
 /** Both sides changed one row: shows them, and asks. */
-export default function Conflict({ step, conflicts, close }: Props) {
-  const { change, say } = useDesk();
-  const mine = () => {
-    close();
-    const next = again(step, conflicts);
-    if (next.changes.length > 0) change(next);
-  };
-  const theirs = () => {
-    close();
-    say(`${step.label}: left as the file has it.`);
-  };
+export default function Conflict({ label, conflicts, mine, theirs }: Props) {
   return (
     <ModalOverlay isOpen onOpenChange={(open) => (open ? undefined : theirs())} className="overlay">
       <Modal className="modal">
         <Dialog>
           <Heading slot="title">The file was edited meanwhile</Heading>
-          <p>{step.label}: nothing was written. Which shall stand?</p>
+          <p>{label}: not written yet. Which shall stand?</p>
           {conflicts.map((conflict) => (
             <Sides key={JSON.stringify(conflict.change)} conflict={conflict} />
           ))}

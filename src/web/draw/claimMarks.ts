@@ -39,14 +39,15 @@ function shapeOf(claim: Markable): MarkShape {
   if (COVERS.has(claim.property)) return 'bracket';
   if (first === null) return 'until';
   if (last === null) return 'from';
-  if (claim.slip) return 'cross';
-  return last - first > 0 ? 'span' : 'tick';
+  if (last - first > 0) return 'span';
+  return claim.slip ? 'cross' : 'tick';
 }
 
 /**
  * Places claims by `x` (a day to pixels) within `width`: a tick where a claim agrees, a cross for a
  * slip, a bracket where a cover or label lies, a line for a month or year, half a bracket for a
- * bound. What lies outside is counted, not drawn.
+ * bound. What lies outside is counted, not drawn; what agrees and covers the whole of it tells
+ * nothing at this zoom, and is left out.
  */
 export function claimMarks(
   claims: readonly Markable[],
@@ -65,6 +66,7 @@ export function claimMarks(
     const x1 = x(days[1]);
     if (x1 < 0) before++;
     else if (x0 > width) after++;
+    else if (x0 < 0 && x1 > width && !claim.slip) continue;
     else marks.push({ shape, x0, x1, slip: claim.slip, label: LABELS[claim.property] ?? '' });
   }
   return { marks, before, after };
@@ -82,24 +84,44 @@ function daysOf(
   return [first, last];
 }
 
+/**
+ * Claims worth a mark on the long axis, where a month is a few pixels: beside a day that is known,
+ * covers and bounds that agree with it would only blur it.
+ */
+export function telling(claims: readonly Markable[], dayKnown: boolean): readonly Markable[] {
+  if (!dayKnown) return claims;
+  return claims.filter((claim) => {
+    if (claim.slip) return true;
+    const shape = shapeOf(claim);
+    return shape === 'tick' || shape === 'span';
+  });
+}
+
 /** The outline of a mark as an SVG path; `y` is the top of the strip of claims, 10 pixels high. */
 export function markPath(mark: ClaimMark, y: number, width: number): string {
-  const x0 = Math.max(-1, mark.x0);
-  const x1 = Math.min(width + 1, Math.max(mark.x1, mark.x0 + 1));
+  const x0 = Math.max(0, mark.x0);
+  const x1 = Math.min(width, Math.max(mark.x1, mark.x0 + 1));
+  const begins = mark.x0 >= 0;
+  const ends = mark.x1 <= width;
   switch (mark.shape) {
     case 'tick':
       return `M${r(x0)} ${y}v8`;
     case 'cross':
       return `M${r(x0 - 3)} ${y + 1}l6 6m0 -6l-6 6`;
     case 'span':
-      return `M${r(x0)} ${y + 4}H${r(x1)}M${r(x0)} ${y + 2}v4M${r(x1)} ${y + 2}v4`;
+      return `M${r(x0)} ${y + 4}H${r(x1)}${begins ? `M${r(x0)} ${y + 2}v4` : ''}${ends ? `M${r(x1)} ${y + 2}v4` : ''}${crossed(mark, y)}`;
     case 'bracket':
-      return `M${r(x0)} ${y + 2}v6H${r(x1)}v-6`;
+      return `M${r(x0)} ${y + 8}${begins ? 'v-6v6' : ''}H${r(x1)}${ends ? 'v-6' : ''}${crossed(mark, y)}`;
     case 'until':
       return `M${r(x0)} ${y}v8h-5`;
     case 'from':
       return `M${r(x0)} ${y}v8h5`;
   }
+}
+
+/** A slip carries a cross whatever its shape, so that its colour is not needed to know it. */
+function crossed(mark: ClaimMark, y: number): string {
+  return mark.slip ? `M${r(Math.max(0, mark.x0) - 3)} ${y + 1}l6 6m0 -6l-6 6` : '';
 }
 
 function r(value: number): number {

@@ -50,7 +50,7 @@ export function closeup(
     height: Math.max(1, Math.sqrt(p) * size.height),
     p,
   }));
-  return { bars: bars.filter((bar) => bar.p >= 0.0005), before, after };
+  return { bars: bars.filter((bar) => bar.p >= 0.003), before, after };
 }
 
 /** Middle of a day in the close-up, in pixels. */

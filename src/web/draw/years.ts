@@ -15,6 +15,7 @@ const MONTH_DAYS = 30.436875;
 
 /** Lines of the long axis, labels at least `apart` pixels from each other. */
 export function yearTicks(scale: Scale, apart = 56): readonly Tick[] {
+  if (scale.to - scale.from < 130) return dayTicks(scale, apart);
   const perMonth = (scale.width / (scale.to - scale.from)) * MONTH_DAYS;
   const at = STEPS.findIndex((months) => months * perMonth >= apart);
   const major = STEPS[at < 0 ? STEPS.length - 1 : at] ?? 12;
@@ -27,6 +28,21 @@ export function yearTicks(scale: Scale, apart = 56): readonly Tick[] {
     if (day < scale.from) continue;
     const isMajor = month % major === 0;
     ticks.push({ x: xOf(scale, day), label: isMajor ? labelOf(month) : '', major: isMajor });
+  }
+  return ticks;
+}
+
+const DAY_STEPS = [1, 2, 7, 14, 28];
+
+function dayTicks(scale: Scale, apart: number): readonly Tick[] {
+  const perDay = scale.width / (scale.to - scale.from);
+  const step = DAY_STEPS.find((days) => days * perDay >= apart) ?? 28;
+  const ticks: Tick[] = [];
+  // Weeks are counted from a Monday, 5 January 1970.
+  for (let day = Math.ceil((scale.from - 4) / step) * step + 4; day <= scale.to; day += step) {
+    const { month, dayOfMonth } = civilOf(day);
+    const label = `${dayOfMonth} ${MONTHS[month - 1] ?? ''}`;
+    ticks.push({ x: xOf(scale, day), label, major: true });
   }
   return ticks;
 }

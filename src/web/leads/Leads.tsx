@@ -36,7 +36,7 @@ export function Leads() {
                 <td>
                   <PrintingLink id={lead.printing} />
                 </td>
-                <td>{sayDated(book.dated.get(lead.printing)).main}</td>
+                <td className="no-break">{sayDated(book.dated.get(lead.printing)).main}</td>
                 <td className="figure">
                   <Num why={EXPLAIN_GAIN}>{sayBits(lead.gain_bits)}</Num>
                 </td>

@@ -15,7 +15,7 @@ export function Screen({ title, lead, children }: Props) {
   return (
     <main className="sheet">
       <Register corner="first" />
-      <div className="matter">
+      <div className="matter scroller">
         <h1>{title}</h1>
         {lead ? <p className="lead">{lead}</p> : null}
         {children}

@@ -1,5 +1,5 @@
 import { useMemo, useRef } from 'react';
-import { useWidths } from '../chronology/useWidths.ts';
+import { useWidth } from '../app/media.ts';
 import {
   claimMarks,
   type Large,
@@ -18,8 +18,7 @@ const LEFT = 36;
 /** The full distribution of the day, drawn large, with the claims beneath. */
 export function Distribution({ dated }: { readonly dated: DatedPrinting }) {
   const holder = useRef<HTMLElement>(null);
-  const inner = useWidths(holder);
-  const width = Math.max(240, (inner.stacked ? inner.close : inner.long + inner.close) - LEFT);
+  const width = useWidth(holder) - LEFT - 4;
   const drawn = drawnOf(dated);
   const picture = useMemo(() => large(drawn.days, { width, height: HEIGHT }), [drawn, width]);
   const perBar = picture.daysPerBar === 1 ? 'a day' : count(picture.daysPerBar, 'day');

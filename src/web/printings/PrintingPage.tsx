@@ -35,9 +35,9 @@ export function PrintingPage() {
           <Settle printing={id} />
         </div>
         <div>
-          <PrintingFacts id={id} />
-          <DisputedFacts id={id} />
           <ClaimList printing={id} />
+          <DisputedFacts id={id} />
+          <PrintingFacts id={id} />
         </div>
       </div>
     </Screen>

@@ -51,7 +51,7 @@ function Row({ id }: { readonly id: string }) {
       <td>{cells.finish}</td>
       <td>{nameOfCode(cells.market ?? '', 'region')}</td>
       <td>{productName(book, cells.product ?? '')}</td>
-      <td>{said.main}</td>
+      <td className="no-break">{said.main}</td>
       <td className="figure">
         {dated && book.dating && said.p !== null ? (
           <Num why={explainBest(dated, book.dating)}>{said.sub}</Num>

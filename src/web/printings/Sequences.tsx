@@ -6,10 +6,11 @@ import { explainFirst, explainSequence, sayP } from '../words/index.ts';
 /** What came before and after it, with the probability of that sequence. */
 export function Sequences({ id }: { readonly id: string }) {
   const book = useBook();
+  const one = new Set([id, ...(book.dated.get(id)?.together ?? [])]);
   const near = (book.dating?.sequences ?? []).filter(
-    ({ earlier, later }) => earlier === id || later === id,
+    ({ earlier, later }) => one.has(earlier) !== one.has(later),
   );
-  const first = book.dating?.first.find((one) => one.id === id);
+  const first = book.dating?.first.find((other) => other.id === id);
   const reasons = new Map(
     book.dossier.orders.map(({ earlier, later, cells }) => [`${earlier}|${later}`, cells.reason]),
   );
@@ -30,8 +31,8 @@ export function Sequences({ id }: { readonly id: string }) {
           return (
             <li key={`${earlier}|${later}`}>
               <span>
-                {later === id ? 'after ' : 'before '}
-                <PrintingLink id={later === id ? earlier : later} />
+                {one.has(later) ? 'after ' : 'before '}
+                <PrintingLink id={one.has(later) ? earlier : later} />
                 {stated ? (
                   <> (stated: {reasons.get(`${earlier}|${later}`) || 'no reason given'})</>
                 ) : null}

@@ -53,7 +53,7 @@ function Row({ slip: { printing, best, claim } }: { readonly slip: Slip }) {
       <td>
         <PrintingLink id={printing} />
       </td>
-      <td>{best ? sayDay(best, true) : ''}</td>
+      <td className="no-break">{best ? sayDay(best, true) : ''}</td>
       <td>{explanation}</td>
       <td>
         <Chance p={p_right} why={explainRight(p_right, explanation, p_reading)} against />

@@ -6,7 +6,7 @@ import type {
   SourceRow,
   WireDating,
 } from '../../contract/index.ts';
-import { type Name, nameOf } from '../words/index.ts';
+import { FINER, type Finer, type Name, nameOf } from '../words/index.ts';
 
 export type DatedPrinting = WireDating['printings'][number];
 export type DatedSource = WireDating['sources'][number];
@@ -50,12 +50,27 @@ export function bookOf(
 }
 
 function namesOf(dossier: DossierAnswer, products: ReadonlyMap<string, ProductRow>) {
+  const titleOf = ({ id, cells }: PrintingRow) => {
+    const product = products.get(cells.product ?? '')?.cells.title;
+    return [product || undefined, nameOf(id, cells, product || undefined, []).title] as const;
+  };
+  const kin = new Map<string, PrintingRow[]>();
+  for (const row of dossier.printings) {
+    const [, title] = titleOf(row);
+    kin.set(title, [...(kin.get(title) ?? []), row]);
+  }
   return new Map(
-    dossier.printings.map(({ id, cells }) => {
-      const product = products.get(cells.product ?? '')?.cells.title;
-      return [id, nameOf(id, cells, product || undefined)];
+    dossier.printings.map((row) => {
+      const [product, title] = titleOf(row);
+      const finer = tellingApart(kin.get(title) ?? []);
+      return [row.id, nameOf(row.id, row.cells, product, finer)];
     }),
   );
+}
+
+/** The finer columns in which printings of one title differ. */
+function tellingApart(rows: readonly PrintingRow[]): readonly Finer[] {
+  return FINER.filter((column) => new Set(rows.map(({ cells }) => cells[column] ?? '')).size > 1);
 }
 
 /** A printing's name in one line. */

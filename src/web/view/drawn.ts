@@ -8,12 +8,14 @@ export interface Drawn {
   /** Middle of the close-up; undefined where nothing bounds the day. */
   readonly centre: number | undefined;
   readonly claims: readonly Markable[];
+  /** One day holds at least half. */
+  readonly dayKnown: boolean;
 }
 
 export type { Closeup };
 
 const known = new WeakMap<DatedPrinting, Drawn>();
-const NOTHING: Drawn = { days: [], centre: undefined, claims: [] };
+const NOTHING: Drawn = { days: [], centre: undefined, claims: [], dayKnown: false };
 
 /** Turns ISO days into day numbers, once for each answer. */
 export function drawnOf(dated: DatedPrinting | undefined): Drawn {
@@ -22,6 +24,7 @@ export function drawnOf(dated: DatedPrinting | undefined): Drawn {
   if (before) return before;
   const drawn: Drawn = {
     days: dated.days.map(([day, p]) => [dayFrom(day), p]),
+    dayKnown: dated.state === 'day',
     centre: dated.best === null ? undefined : dayFrom(dated.best),
     claims: dated.claims.map(({ property, slip, span }) => ({
       property,

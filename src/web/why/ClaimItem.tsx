@@ -27,13 +27,10 @@ export function ClaimItem({ claim, dated, about }: JoinedClaim & { readonly abou
         </span>
         <Right claim={claim} dated={dated} />
       </div>
-      <p className="detail">
-        {saidValue(claim)}
-        {dated ? `: ${dated.explanation}` : ''}
-      </p>
       <details>
-        <summary>
-          More<span className="unseen"> on what {sourceName(book, claim.source)} says</span>
+        <summary className="detail">
+          {saidValue(claim)}
+          {dated ? `: ${dated.explanation}` : ''}
         </summary>
         <More claim={claim} dated={dated} />
         <div className="acts">

@@ -1,5 +1,11 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
-import type { Changed, DossierAnswer, WireChange, WireConflict } from '../../contract/index.ts';
+import type {
+  Changed,
+  DossierAnswer,
+  SettleRequest,
+  WireChange,
+  WireConflict,
+} from '../../contract/index.ts';
 import { ask } from './ask.ts';
 import { patched } from './patch.ts';
 import { DOSSIER } from './queries.ts';
@@ -59,6 +65,17 @@ export function useStep(way: 'undo' | 'redo', { said, trouble }: Outcome) {
       if (changed.conflicts.length > 0) trouble(changed.conflicts.map((c) => c.message).join(' '));
       else said(`${way === 'undo' ? 'Undone' : 'Done again'}: ${label}.`);
     },
+    onError: (error) => trouble(error.message),
+    onSettled: () => client.invalidateQueries({ queryKey: DOSSIER }),
+  });
+}
+
+/** Gives the collector's word on a change that met an edit before it could be written. */
+export function useSettle(trouble: Outcome['trouble']) {
+  const client = useQueryClient();
+  return useMutation({
+    scope: { id: 'changes' },
+    mutationFn: (word: SettleRequest) => ask<Changed>('/api/settle', word),
     onError: (error) => trouble(error.message),
     onSettled: () => client.invalidateQueries({ queryKey: DOSSIER }),
   });

@@ -28,7 +28,10 @@ export function sayDay(iso: string, short = false): string {
   return `${dayOfMonth} ${monthName(month, short)} ${year}`;
 }
 
-/** A window as a person says it: `3 to 17 Apr 1994`, `Apr to Jul 1994`, `1997`. */
+/**
+ * A window as a person says it: `3 to 17 Apr 1994`, `Apr to Jul 1994`, `1997`. It is rounded to what
+ * a person would say: to months beyond three months, and when `short` to years beyond three years.
+ */
 export function sayWindow(from: string, to: string, short = true): string {
   if (from === to) return sayDay(from, short);
   const a = civilOf(dayFrom(from));
@@ -39,6 +42,7 @@ export function sayWindow(from: string, to: string, short = true): string {
     return a.year === b.year ? String(a.year) : `${a.year} to ${b.year}`;
   }
   const name = (month: number) => monthName(month, short);
+  if (short && b.year - a.year > 2) return `${a.year} to ${b.year}`;
   if (months || long) {
     if (a.year !== b.year) return `${name(a.month)} ${a.year} to ${name(b.month)} ${b.year}`;
     return a.month === b.month

@@ -13,9 +13,27 @@ export function nameOfCode(code: string, type: 'language' | 'region'): string {
   return new Intl.DisplayNames('en', { type, fallback: 'code' }).of(code) ?? code;
 }
 
-/** What a printing is called on screen, from its cells and the title of its product. */
-export function nameOf(id: string, cells: Cells, productTitle: string | undefined): Name {
-  const language = cells.language ? nameOfCode(cells.language, 'language') : '';
+/** The language alone, without its region: the market tells that; a script is part of the name. */
+function languageName(tag: string): string {
+  const [language = tag, second = ''] = tag.split('-');
+  return nameOfCode(second.length === 4 ? `${language}-${second}` : language, 'language');
+}
+
+/** Columns that are named only where they tell printings of one title apart. */
+export const FINER = ['edition', 'wave', 'art'] as const;
+export type Finer = (typeof FINER)[number];
+
+/**
+ * What a printing is called on screen, from its cells and the title of its product; of the finer
+ * columns only those in `finer` are named.
+ */
+export function nameOf(
+  id: string,
+  cells: Cells,
+  productTitle: string | undefined,
+  finer: readonly Finer[] = FINER,
+): Name {
+  const language = cells.language ? languageName(cells.language) : '';
   const product = productTitle ?? cells.product ?? '';
   const edition = said(cells.edition);
   const wave = said(cells.wave);
@@ -25,9 +43,9 @@ export function nameOf(id: string, cells: Cells, productTitle: string | undefine
   const detail = [
     cells.number === 'none' ? 'no number' : (cells.number ?? ''),
     cells.finish === 'none' ? 'plain' : (cells.finish ?? ''),
-    product && product !== 'none' ? edition : '',
-    wave && /^\d+$/.test(wave) ? `wave ${wave}` : wave,
-    said(cells.art),
+    finer.includes('edition') && product && product !== 'none' ? edition : '',
+    finer.includes('wave') && wave ? (/^\d+$/.test(wave) ? `wave ${wave}` : wave) : '',
+    finer.includes('art') ? said(cells.art) : '',
   ].filter(Boolean);
   return { title: title || id, detail: detail.join(', ') };
 }

@@ -1,7 +1,5 @@
-/** A probability as it is printed: two decimals, never a false 0 or 1. */
+/** A probability as it is printed: two decimals, never a 0 or 1 that no evidence can give. */
 export function sayP(p: number): string {
-  if (p >= 1) return '1';
-  if (p <= 0) return '0';
   if (p >= 0.995) return '> 0.99';
   if (p < 0.005) return '< 0.01';
   return p.toFixed(2);
