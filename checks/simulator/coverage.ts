@@ -45,15 +45,22 @@ export function cover(
     const parents = parentsOf(chance, source, covered, copying);
     const quota = (rows * weights[i]!) / total + missing;
     const wanted = interest(chance, world, parents, [...byProduct.keys()]);
-    const runs = takeRuns(chance, source, wanted, byProduct, quota);
-    missing = quota - rowsIn(runs);
+    const runs = takeRuns(chance, world, source, wanted, byProduct, quota);
+    missing = quota - rowsIn(world, runs);
     covered.push({ source, runs, derivations: derive(chance, source, runs, parents) });
   });
   return covered;
 }
 
-const rowsIn = (runs: readonly Run[]) =>
-  runs.reduce((sum, run) => sum + run.releases.reduce((n, r) => n + r.printings.length, 0), 0);
+/** Rows that a release may be expected to give a source that states it. */
+const expected = (world: World, release: Release) =>
+  Math.max(
+    1,
+    release.printings.reduce((sum, id) => sum + 0.7 * world.fame.get(id)!, 0),
+  );
+
+const rowsIn = (world: World, runs: readonly Run[]) =>
+  runs.reduce((sum, run) => sum + run.releases.reduce((n, r) => n + expected(world, r), 0), 0);
 
 function parentsOf(
   chance: Chance,
@@ -64,7 +71,7 @@ function parentsOf(
   const able = earlier.filter((one) => one.runs.length > 0);
   const likes = COPYING_KINDS.includes(source.kind) ? 1.4 : 0.4;
   if (able.length === 0 || !chance.yes(Math.min(0.95, copying.share * likes))) return [];
-  const first = able[chance.weighted(able.map((one) => 1 + rowsIn(one.runs)))]!;
+  const first = able[chance.weighted(able.map((one) => 1 + one.runs.length))]!;
   if (able.length < 3 || !chance.yes(copying.second)) return [first];
   const second = chance.pick(able);
   return second === first ? [first] : [first, second];
@@ -90,6 +97,7 @@ function interest(
 
 function takeRuns(
   chance: Chance,
+  world: World,
   source: Habits,
   products: readonly string[],
   byProduct: ReadonlyMap<string, readonly Release[]>,
@@ -107,7 +115,7 @@ function takeRuns(
     });
     if (releases.length === 0) continue;
     runs.push({ product, releases });
-    rows += releases.reduce((n, release) => n + release.printings.length, 0);
+    rows += rowsIn(world, [{ product, releases }]);
   }
   return runs;
 }

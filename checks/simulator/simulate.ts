@@ -30,7 +30,7 @@ export function simulate(wish: Wish): Simulated {
     wish.claims * chance.between(0.15, wish.printings > 1000 ? 0.25 : 0.42),
   );
   const share = hard ? chance.between(0.15, 0.55) : chance.between(0, 0.35);
-  const covered = cover(chance, world, habits, (wish.claims - others) * 3, share);
+  const covered = cover(chance, world, habits, (wish.claims - others) * 1.1, share);
   const stated = stateAll(chance, world, covered);
   const rows = thinned(stated, wish.claims - others, (list) => chance.shuffle(list));
   const derivations = covered.flatMap((one) => one.derivations);
