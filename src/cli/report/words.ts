@@ -33,13 +33,17 @@ function partsOf(iso: string): { year: number; month: number; dayOfMonth: number
 
 /**
  * A date of ISO 8601-2 as people write it, where there is a plain way: a day, a month, one of
- * several days. Every other date stays as it is.
+ * several days; `?` stays and `~` becomes *about*. Every other date stays as it is.
  */
 export function dateInWords(edtf: string): string {
+  const [, bare = '', doubt = ''] = /^([\d-]+)([?~%])$/.exec(edtf) ?? [];
+  if (doubt !== '') {
+    return `${doubt === '?' ? '' : 'about '}${dateInWords(bare)}${doubt === '~' ? '' : '?'}`;
+  }
   if (/^\d{4}-\d\d-\d\d$/.test(edtf)) return dayInWords(edtf);
   const [, year = '', month = ''] = /^(\d{4})-(0[1-9]|1[0-2])$/.exec(edtf) ?? [];
   if (year !== '') return `${MONTHS[Number(month) - 1]} ${year}`;
-  const [, members = ''] = /^\[([\d,-]+)\]$/.exec(edtf) ?? [];
+  const [, members = ''] = /^\[([\d,?~%-]+)\]$/.exec(edtf) ?? [];
   return members === '' ? edtf : members.split(',').map(dateInWords).join(' or ');
 }
 
