@@ -1,6 +1,15 @@
 import { randomBytes } from 'node:crypto';
 import { constants } from 'node:fs';
-import { type FileHandle, lstat, open, readdir, realpath, rename, unlink } from 'node:fs/promises';
+import {
+  type FileHandle,
+  lstat,
+  mkdir,
+  open,
+  readdir,
+  realpath,
+  rename,
+  unlink,
+} from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 
 /** The files of a folder, in the shape that reading a dossier takes. */
@@ -73,10 +82,13 @@ async function* readFrom(file: FileHandle): AsyncGenerator<Uint8Array> {
 /**
  * Puts new bytes in a file's place, as a whole or not at all: a new file beside it is written,
  * brought to the disk and given its name. A link is not followed but refused with RangeError; the
- * rights of the old file are kept. Throws where the folder cannot be written.
+ * rights of the old file are kept. A folder that is not there is made. Throws where the folder cannot
+ * be written.
  */
 export async function replaceFile(path: string, bytes: Uint8Array): Promise<void> {
   const folder = dirname(path);
+  const made = await mkdir(folder, { recursive: true });
+  if (made !== undefined) await syncFolder(dirname(made));
   const mode = await modeOf(path);
   const draft = join(folder, `.${basename(path)}.${randomBytes(6).toString('hex')}.new`);
   try {
