@@ -3,6 +3,7 @@ import { cpus, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { timed } from './run.ts';
+import { sequencedByJags, sequencedHere } from './sequence.ts';
 import { LARGE, measured, type Size, USUAL, written } from './sizes.ts';
 import { yardstick } from './yardstick.ts';
 
@@ -30,10 +31,24 @@ function size(one: Size, folder: string): void {
   }
 }
 
+function sequence(folder: string): void {
+  const here = sequencedHere(join(folder, 'sequence'));
+  const jags = sequencedByJags(join(folder, 'jags'));
+  if (!jags) {
+    console.log('\nJAGS is not installed here: the sequence of four events was not compared.');
+    return;
+  }
+  const apart = Math.max(...here.means.map((mean, i) => Math.abs(mean - (jags.means[i] ?? 0))));
+  console.log(
+    `\nFour events in sequence: JAGS ${ms(jags.ms)}, here ${ms(here.ms)} (1/${(jags.ms / here.ms).toFixed(0)}, aim 1/50); means ${apart.toFixed(2)} days apart at most`,
+  );
+}
+
 line(['printings / claims', 'read', 'date', 'from disk', '', 'peak', 'error', 'aim']);
 const folder = mkdtempSync(join(tmpdir(), 'printlore-bench-'));
 try {
   for (const one of values.large ? [...USUAL, LARGE] : USUAL) size(one, written(one, folder));
+  sequence(folder);
   const help = timed(['bin/printlore.js', '--help'], 5);
   const check = timed(['bin/printlore.js', 'check', join(folder, '12')], 5);
   console.log(`\nprintlore --help ${help.toFixed(0)} ms (${inYards(help)})`);
