@@ -3,6 +3,7 @@ import { dirname, join } from 'node:path';
 import { applyChanges, changesBetween, isSafeName } from '../dossier/index.ts';
 import { filesOf, now, replaceFile } from '../host/index.ts';
 import type { Doors } from '../store/index.ts';
+import { Refused } from './refusal.ts';
 
 /** Joins the store to the files of a folder and to the tables in them. */
 export function doorsOf(folder: string): Doors {
@@ -10,10 +11,25 @@ export function doorsOf(folder: string): Doors {
     list: async () => (await filesOf(folder)).names.filter(isTable),
     read: (file) => bytesOf(folder, file),
     replace: async (file, bytes) => replaceFile(await pathInside(folder, file), bytes),
-    apply: applyChanges,
-    differences: changesBetween,
+    apply: (file, bytes, changes) => {
+      if (bytes && !isText(bytes)) {
+        throw new Refused(
+          'cannot-read',
+          `${file} is no table any more: correct or remove it first.`,
+        );
+      }
+      return applyChanges(file, bytes, changes);
+    },
+    differences: (file, from, to) =>
+      isText(from) && isText(to) ? changesBetween(file, from, to) : [],
     now,
   };
+}
+
+/** Bytes that are no text (UTF-16, a spreadsheet's own format, garbage) have no rows to speak of. */
+function isText(bytes: Uint8Array): boolean {
+  const isUtf16 = bytes[0]! + bytes[1]! === 0xff + 0xfe;
+  return !isUtf16 && !bytes.subarray(0, 8192).includes(0);
 }
 
 /** Whether a file is one of the dossier's tables: at the top, or on the desk. */

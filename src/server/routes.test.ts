@@ -112,6 +112,26 @@ describe('the routes', () => {
     expect((await dossier()).claims[0]?.value).toBe('1996-05-04');
   });
 
+  it('write nothing into a file that is no table any more, and go on once it is one', async () => {
+    const good = await textOf('claims.csv');
+    await change('Add a claim', added);
+    const utf16 = Buffer.from(`\ufeff${good}`, 'utf16le');
+    await writeFile(join(trial.folder, 'claims.csv'), utf16);
+    const { version, faults } = await dossier();
+    expect(faults.map(({ file, row }) => [file, row])).toContainEqual(['claims.csv', null]);
+    for (const [path, body] of [
+      ['/api/changes', { version, label: 'Add', changes: [added] }],
+      ['/api/undo', {}],
+    ] as const) {
+      const refused = await trial.ask(path, body);
+      expect([refused.status, refused.body.error.code]).toEqual([503, 'cannot-read']);
+    }
+    expect(await readFile(join(trial.folder, 'claims.csv'))).toEqual(utf16);
+    await writeFile(join(trial.folder, 'claims.csv'), good);
+    expect((await change('Add a claim', added)).conflicts).toEqual([]);
+    expect((await dossier()).claims).toHaveLength(3);
+  });
+
   it('date anew after a change, first soon and then well', async () => {
     const first = (await trial.ask('/api/dating?effort=first')).body;
     expect(DatingAnswerSchema.parse(first).dating?.effort).toBe('first');
