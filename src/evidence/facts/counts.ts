@@ -1,10 +1,41 @@
-import type { Item, Problem, Voice } from './latent.ts';
+import type { Item, Problem } from './latent.ts';
+
+/** Every voice under every candidate of its item, one after the other. */
+export interface Cells {
+  /** Where a voice begins; it has as many places as its item has candidates, and one more. */
+  readonly start: Int32Array;
+  /** Cell of the tying, and the share of the cell's rate that falls on the voice's own value. */
+  readonly cell: Int32Array;
+  readonly share: Float64Array;
+}
+
+/** Looks up the cells of a problem, once for all sweeps. */
+export function cellsOf({ items, voices, tying }: Problem): Cells {
+  const start = new Int32Array(voices.length + 1);
+  voices.forEach(({ item }, v) => {
+    start[v + 1] = start[v]! + items[item]!.candidates.length + 1;
+  });
+  const cell = new Int32Array(start[voices.length]!);
+  const share = new Float64Array(cell.length);
+  voices.forEach(({ item, source, value }, v) => {
+    const { group, candidates } = items[item]!;
+    for (let t = 0; t <= candidates.length; t++) {
+      const truth = candidates[t] ?? -1;
+      cell[start[v]! + t] = tying.cell(source, truth, value);
+      share[start[v]! + t] = tying.share(group, truth, value);
+    }
+  });
+  return { start, cell, share };
+}
 
 /** Chance of candidate `t` of an item by how common values are; -1: of all that are no candidates. */
-export type Commonness = (item: Item, own: Float64Array, t: number) => number;
+export type Commonness = (item: Item, own: readonly number[], t: number) => number;
 
 /** How common each value is within its group, by the answers so far. */
-export function commonness(problem: Problem, posterior: readonly Float64Array[]): Commonness {
+export function commonness(
+  problem: Problem,
+  posterior: readonly (readonly number[])[],
+): Commonness {
   const counts = problem.vocabulary.map((size) => new Float64Array(size).fill(problem.classPseudo));
   const totals = problem.vocabulary.map((size) => size * problem.classPseudo);
   problem.items.forEach(({ group, candidates }, i) => {
@@ -15,11 +46,13 @@ export function commonness(problem: Problem, posterior: readonly Float64Array[])
   });
   const kept = problem.own === 'counted' ? 0 : 1;
   return ({ group, candidates }, own, t) => {
+    const count = counts[group]!;
     const all = totals[group]! - kept;
-    const share = (i: number) => (counts[group]![candidates[i]!]! - kept * own[i]!) / all;
-    if (t >= 0) return share(t);
-    if (candidates.length >= counts[group]!.length) return 0;
-    return candidates.reduce((left, _, i) => left - share(i), 1);
+    if (t >= 0) return (count[candidates[t]!]! - kept * own[t]!) / all;
+    if (candidates.length >= count.length) return 0;
+    let left = all;
+    for (let i = 0; i < candidates.length; i++) left -= count[candidates[i]!]! - kept * own[i]!;
+    return left / all;
   };
 }
 
@@ -27,72 +60,78 @@ export function commonness(problem: Problem, posterior: readonly Float64Array[])
 export interface Rates {
   /** Rate of each cell of the tying. */
   readonly rate: Float64Array;
-  /** Observations in each cell, pseudo-observations among them. */
+  /** Observations in each cell, pseudo-observations among them, and in each row of cells. */
   readonly count: Float64Array;
-  /** For each voice, under each candidate, how much it adds to its cell. */
-  readonly added: readonly Float64Array[];
+  readonly total: Float64Array;
+  /** What each voice adds to its cell under each candidate. */
+  readonly added: Float64Array;
 }
 
 /** Counts right and wrong words; `before` tells how likely a derived voice spoke for itself. */
 export function ratesOf(
   problem: Problem,
-  posterior: readonly Float64Array[],
+  cells: Cells,
+  posterior: readonly (readonly number[])[],
   before: Float64Array,
 ): Rates {
-  const count = Float64Array.from(problem.tying.pseudo);
-  const added = problem.voices.map((voice) =>
-    posterior[voice.item]!.map((p, t) => {
-      const amount = voice.weight * p * alone(problem, voice, t, before);
-      count[cellOf(problem, voice, t)]! += amount;
-      return amount;
-    }),
-  );
-  return { rate: shares(count, problem.tying.columns), count, added };
+  const { columns, pseudo } = problem.tying;
+  const count = Float64Array.from(pseudo);
+  const added = new Float64Array(cells.cell.length);
+  problem.voices.forEach(({ item, weight, copied, derived }, v) => {
+    const own = posterior[item]!;
+    for (let t = 0, at = cells.start[v]!; t < own.length; t++, at++) {
+      const cell = cells.cell[at]!;
+      const word = (1 - derived) * before[cell]! * cells.share[at]!;
+      const alone = copied === 0 ? 1 : word / (copied + word);
+      added[at] = weight * own[t]! * alone;
+      count[cell]! += added[at]!;
+    }
+  });
+  return { rate: shares(count, columns), count, total: totals(count, columns), added };
 }
 
 /** Chance of a voice's word where candidate `t` is true; past the candidates: any other value. */
-export function chanceOf(problem: Problem, voice: number, t: number, rates: Rates): number {
-  const said = problem.voices[voice]!;
-  const cell = cellOf(problem, said, t);
-  const rate = problem.own === 'counted' ? rates.rate[cell]! : without(problem, voice, cell, rates);
-  return said.copied + (1 - said.derived) * rate * shareOf(problem, said, t);
+export function chanceOf(
+  problem: Problem,
+  cells: Cells,
+  voice: number,
+  t: number,
+  rates: Rates,
+): number {
+  const { copied, derived } = problem.voices[voice]!;
+  const at = cells.start[voice]! + t;
+  const cell = cells.cell[at]!;
+  const { columns } = problem.tying;
+  const rate =
+    problem.own === 'counted' ? rates.rate[cell]! : without(cells, voice, cell, columns, rates);
+  return copied + (1 - derived) * rate * cells.share[at]!;
+}
+
+/** Rate of a cell with the voice's own contributions taken out. */
+function without(cells: Cells, voice: number, cell: number, columns: number, rates: Rates): number {
+  const row = Math.floor(cell / columns);
+  let count = rates.count[cell]!;
+  let total = rates.total[row]!;
+  for (let at = cells.start[voice]!; at < cells.start[voice + 1]!; at++) {
+    if (cells.cell[at] === cell) count -= rates.added[at]!;
+    if (Math.floor(cells.cell[at]! / columns) === row) total -= rates.added[at]!;
+  }
+  return count / total;
 }
 
 /** Rates of the cells from counts, each row adding up to 1. */
 export function shares(count: Float64Array, columns: number): Float64Array {
-  const rate = new Float64Array(count.length);
-  for (let row = 0; row < count.length; row += columns) {
-    const total = count.subarray(row, row + columns).reduce((a, b) => a + b, 0);
-    for (let c = row; c < row + columns; c++) rate[c] = total > 0 ? count[c]! / total : 0;
-  }
-  return rate;
-}
-
-/** Rate of a cell with the voice's own contributions taken out. */
-function without(problem: Problem, voice: number, cell: number, rates: Rates): number {
-  const { columns } = problem.tying;
-  const row = cell - (cell % columns);
-  let count = rates.count[cell]!;
-  let total = rates.count.subarray(row, row + columns).reduce((a, b) => a + b, 0);
-  rates.added[voice]!.forEach((amount, t) => {
-    const at = cellOf(problem, problem.voices[voice]!, t);
-    if (at === cell) count -= amount;
-    if (at >= row && at < row + columns) total -= amount;
+  const total = totals(count, columns);
+  return count.map((n, cell) => {
+    const all = total[Math.floor(cell / columns)]!;
+    return all > 0 ? n / all : 0;
   });
-  return count / total;
 }
 
-function alone(problem: Problem, voice: Voice, t: number, rate: Float64Array): number {
-  if (voice.copied === 0) return 1;
-  const own = (1 - voice.derived) * rate[cellOf(problem, voice, t)]! * shareOf(problem, voice, t);
-  return own / (voice.copied + own);
-}
-
-function cellOf(problem: Problem, { item, source, value }: Voice, t: number): number {
-  return problem.tying.cell(source, problem.items[item]!.candidates[t] ?? -1, value);
-}
-
-function shareOf(problem: Problem, { item, value }: Voice, t: number): number {
-  const { group, candidates } = problem.items[item]!;
-  return problem.tying.share(group, candidates[t] ?? -1, value);
+function totals(count: Float64Array, columns: number): Float64Array {
+  const total = new Float64Array(count.length / columns);
+  count.forEach((n, cell) => {
+    total[Math.floor(cell / columns)]! += n;
+  });
+  return total;
 }

@@ -1,4 +1,4 @@
-import { chanceOf, commonness, ratesOf, shares } from './counts.ts';
+import { type Cells, cellsOf, chanceOf, commonness, ratesOf, shares } from './counts.ts';
 
 /** One source's word on one item. */
 export interface Voice {
@@ -51,7 +51,7 @@ export interface Problem {
 
 export interface Truths {
   /** For each item the probability of each candidate, and of all other values last. */
-  readonly posterior: readonly Float64Array[];
+  readonly posterior: readonly (readonly number[])[];
   /** Rate of each cell of the tying. */
   readonly rates: Float64Array;
   readonly sweeps: number;
@@ -69,18 +69,22 @@ const SWEEPS = 500;
  *
  * Misleads where sources share errors without their derivation being known. The collapsed form is
  * an approximation; against enumeration it is measured in `checks/witness`.
+ *
+ * @param start probabilities to go on from, in place of the shares of votes
  */
-export function latentTruth(problem: Problem): Truths {
+export function latentTruth(problem: Problem, start?: readonly (readonly number[])[]): Truths {
   const byItem = Array.from({ length: problem.items.length }, (): number[] => []);
   problem.voices.forEach(({ item }, voice) => {
     byItem[item]!.push(voice);
   });
-  let posterior = problem.items.map((_, i) => voteShares(problem, i, byItem[i]!));
+  let posterior: readonly (readonly number[])[] =
+    start ?? problem.items.map((_, i) => voteShares(problem, i, byItem[i]!));
+  const cells = cellsOf(problem);
   let rates = shares(problem.tying.pseudo, problem.tying.columns);
   let change = 1;
   let sweeps = 0;
   for (; sweeps < SWEEPS && change > problem.enough; sweeps++) {
-    const next = sweep(problem, byItem, posterior, rates);
+    const next = sweep(problem, cells, byItem, posterior, rates);
     change = largestChange(posterior, next.posterior);
     ({ posterior, rates } = next);
   }
@@ -89,28 +93,30 @@ export function latentTruth(problem: Problem): Truths {
 
 function sweep(
   problem: Problem,
+  cells: Cells,
   byItem: readonly (readonly number[])[],
-  posterior: readonly Float64Array[],
+  posterior: readonly (readonly number[])[],
   before: Float64Array,
-): { posterior: Float64Array[]; rates: Float64Array } {
+): { posterior: number[][]; rates: Float64Array } {
   const common = commonness(problem, posterior);
-  const rates = ratesOf(problem, posterior, before);
+  const rates = ratesOf(problem, cells, posterior, before);
   const next = problem.items.map((item, i) => {
     const own = posterior[i]!;
-    const log = Array.from(own, (_, t) => {
+    const log: number[] = [];
+    for (let t = 0; t < own.length; t++) {
       let sum = Math.log(common(item, own, t < item.candidates.length ? t : -1));
       for (const voice of byItem[i]!)
-        sum += problem.voices[voice]!.weight * Math.log(chanceOf(problem, voice, t, rates));
-      return sum;
-    });
+        sum += problem.voices[voice]!.weight * Math.log(chanceOf(problem, cells, voice, t, rates));
+      log.push(sum);
+    }
     return normalised(log);
   });
   return { posterior: next, rates: rates.rate };
 }
 
-function voteShares(problem: Problem, item: number, voices: readonly number[]): Float64Array {
+function voteShares(problem: Problem, item: number, voices: readonly number[]): number[] {
   const { candidates } = problem.items[item]!;
-  const votes = new Float64Array(candidates.length + 1);
+  const votes = new Array<number>(candidates.length + 1).fill(0);
   let total = 0;
   for (const voice of voices) {
     const { value, weight, derived } = problem.voices[voice]!;
@@ -120,21 +126,27 @@ function voteShares(problem: Problem, item: number, voices: readonly number[]): 
   return total > 0 ? votes.map((v) => v / total) : votes.fill(1 / votes.length);
 }
 
-function normalised(log: readonly number[]): Float64Array {
+/** Weights from their logarithms, in place, adding up to 1. */
+function normalised(log: number[]): number[] {
   const top = Math.max(...log);
-  const weights = Float64Array.from(log, (l) => Math.exp(l - top));
-  const sum = weights.reduce((a, b) => a + b, 0);
-  return weights.map((w) => w / sum);
+  let sum = 0;
+  for (let t = 0; t < log.length; t++) {
+    log[t] = Math.exp(log[t]! - top);
+    sum += log[t]!;
+  }
+  for (let t = 0; t < log.length; t++) log[t]! /= sum;
+  return log;
 }
 
 /** Largest difference between two sets of probabilities; infinite where they differ in number. */
-export function largestChange(a: readonly Float64Array[], b: readonly Float64Array[]): number {
+export function largestChange(
+  a: readonly (readonly number[])[],
+  b: readonly (readonly number[])[],
+): number {
   if (a.length !== b.length) return Number.POSITIVE_INFINITY;
   let largest = 0;
-  a.forEach((before, i) => {
-    before.forEach((p, t) => {
-      largest = Math.max(largest, Math.abs(p - b[i]![t]!));
-    });
-  });
+  for (let i = 0; i < a.length; i++)
+    for (let t = 0; t < a[i]!.length; t++)
+      largest = Math.max(largest, Math.abs(a[i]![t]! - b[i]![t]!));
   return largest;
 }

@@ -7,9 +7,9 @@ import type { Reliability } from './types.ts';
 import { hear, problemOf } from './voices.ts';
 
 /** Rounds of weighing values and comparing sources; a handful settles them (`dong:2009`). */
-const ROUNDS = 8;
+const ROUNDS = 6;
 /** Rounds end when no probability changes by more. */
-const SETTLED = 1e-4;
+const SETTLED = 1e-3;
 /** From this chance on a source is said to repeat another. */
 const REPEATS = 0.4;
 
@@ -36,10 +36,10 @@ export function settle(
   const order = orderOf(sources, known, heard);
   const ids = [OWN, ...order];
   let pairs = statedPairs(sources, known);
-  let before: readonly Float64Array[] = [];
+  let before: readonly (readonly number[])[] = [];
   for (let round = 1; ; round++) {
     const problem = problemOf(evidence, heard, known, ids, parentsOf(order, pairs));
-    const { posterior, rates } = latentTruth(problem);
+    const { posterior, rates } = latentTruth(problem, before.length > 0 ? before : undefined);
     const settled = heard.map(({ keys }, i) => ({
       p: new Map(keys.map((key, t) => [key, posterior[i]![t]!])),
       p_other: posterior[i]!.at(-1)!,

@@ -63,7 +63,7 @@ export function problemOf(
     vocabulary,
     classPseudo: 1,
     own: 'left out',
-    enough: 1e-7,
+    enough: 1e-6,
   };
 }
 
