@@ -4,6 +4,8 @@ export interface Chance {
   uniform(): number;
   /** Uniform in [low, high). */
   between(low: number, high: number): number;
+  /** Uniform within a range. */
+  within(range: readonly [low: number, high: number]): number;
   /** Whole number from low to high, both included. */
   whole(low: number, high: number): number;
   /** True with probability p. */
@@ -52,6 +54,7 @@ export function seeded(seed: number): Chance {
     normal,
     gamma,
     between: (low, high) => low + (high - low) * uniform(),
+    within: ([low, high]) => low + (high - low) * uniform(),
     whole: (low, high) => low + Math.floor((high - low + 1) * uniform()),
     yes: (p) => uniform() < p,
     beta(a, b) {

@@ -70,7 +70,7 @@ function parentsOf(
 ): Covered[] {
   const able = earlier.filter((one) => one.runs.length > 0);
   const likes = COPYING_KINDS.includes(source.kind) ? 1.4 : 0.4;
-  if (able.length === 0 || !chance.yes(Math.min(0.95, copying.share * likes))) return [];
+  if (able.length === 0 || !chance.yes(copying.share ** (1 / likes))) return [];
   const first = able[chance.weighted(able.map((one) => 1 + one.runs.length))]!;
   if (able.length < 3 || !chance.yes(copying.second)) return [first];
   const second = chance.pick(able);

@@ -16,6 +16,7 @@ const logistic = (x: number) => 1 / (1 + Math.exp(-x));
  * neighbours enter by their averaged posteriors.
  */
 export function informed(evidence: Evidence, truth: Truth): Answer {
+  if (truth.habits.length === 0) throw new RangeError('this style has no rates to be told');
   const pen = truth.habits.reduce((sum, h) => sum + h.pen, 0) / truth.habits.length;
   const state = begin(evidence, pen);
   const days = [...truth.days.values()];

@@ -1,13 +1,21 @@
+/**
+ * Dates simulated dossiers and prints how well: see `docs/methods/simulation.md`.
+ * `npx tsx checks/simulator/run.ts --engine all --printings 12 --difficulty hard --dossiers 40`
+ */
 import { parseArgs } from 'node:util';
 import { ENGINES } from './engines.ts';
 import { header, row } from './report.ts';
 import { type Score, score } from './score.ts';
 import { simulate } from './simulate.ts';
-import type { Difficulty, Simulated } from './types.ts';
+import type { Difficulty, Simulated, Style } from './types.ts';
 import { worstOf } from './worst.ts';
 import { writeDossier } from './write.ts';
 
-const USUAL_CLAIMS: Readonly<Record<string, number>> = { '12': 80, '60': 500 };
+/** Claims of a dossier when nothing is said: 80 for 12 printings, 500 for 60, then 12 for each. */
+function usualClaims(printings: number): number {
+  if (values.style === 'sparse') return 2 * printings;
+  return Math.round(printings * (printings <= 12 ? 80 / 12 : printings <= 100 ? 500 / 60 : 12));
+}
 
 const { values } = parseArgs({
   options: {
@@ -15,6 +23,7 @@ const { values } = parseArgs({
     printings: { type: 'string', default: '12' },
     claims: { type: 'string' },
     sources: { type: 'string' },
+    style: { type: 'string', default: 'cards' },
     difficulty: { type: 'string', default: 'medium' },
     dossiers: { type: 'string', default: '40' },
     seed: { type: 'string', default: '1' },
@@ -29,17 +38,23 @@ function dossier(seed: number): Simulated {
   return simulate({
     seed,
     printings,
-    claims: Number(values.claims ?? USUAL_CLAIMS[values.printings] ?? printings * 12),
+    claims: Number(values.claims ?? usualClaims(printings)),
     difficulty: values.difficulty as Difficulty,
+    style: values.style as Style,
     ...(values.sources && { sources: Number(values.sources) }),
   });
 }
 
+if (!['medium', 'hard'].includes(values.difficulty)) throw new RangeError('no such difficulty');
+if (!['cards', 'software', 'sparse', 'copies'].includes(values.style)) {
+  throw new RangeError('no such style');
+}
 const seed = Number(values.seed);
 if (values.write !== undefined) {
   writeDossier(values.write, dossier(seed), `Simulated, seed ${seed}`);
 } else {
-  const all = ['majority', 'em', 'informed', 'date'];
+  const told = values.style === 'software' ? [] : ['informed'];
+  const all = ['majority', 'em', ...told, 'date'];
   const names = values.engine === 'all' ? all : values.engine.split(',');
   console.log(header());
   for (const name of names) {

@@ -9,10 +9,12 @@ export function scoreClaims(
   evidence: Evidence,
   truth: Truth,
 ): Pick<Score, 'right' | 'accuracy'> {
+  const plain = new Set(evidence.claims.filter((c) => c.printings.length === 1).map((c) => c.row));
   const stated = new Map<number, number>();
   for (const printing of answer.printings) {
     for (const claim of printing.claims ?? []) {
-      if (claim.property === 'on-sale') stated.set(claim.row, claim.p_right);
+      if (claim.property === 'on-sale' && plain.has(claim.row))
+        stated.set(claim.row, claim.p_right);
     }
   }
   const pairs = [...stated].map(([row, p]) => [p, truth.claims.get(row)!.right] as const);

@@ -3,9 +3,12 @@ import { seeded } from './chance.ts';
 import { cover } from './coverage.ts';
 import { holds, written } from './dates.ts';
 import { otherClaims } from './properties.ts';
+import { simulateSoftware } from './software/index.ts';
 import { makeSources } from './sources.ts';
 import { type Row, stateAll } from './statements.ts';
+import { temperOf } from './tempers.ts';
 import type { ClaimTruth, Simulated, Wish } from './types.ts';
+import { blurred, giftClaims } from './vague.ts';
 import { makeWorld } from './world.ts';
 
 /** How many sources a dossier of this size has when nothing else is wished. */
@@ -21,25 +24,29 @@ function usualSources(printings: number): number {
  */
 export function simulate(wish: Wish): Simulated {
   if (!(wish.printings >= 1) || !(wish.claims >= 1)) throw new RangeError('nothing to simulate');
+  if (wish.style === 'software') return simulateSoftware(wish);
   const chance = seeded(wish.seed);
-  const hard = wish.difficulty === 'hard';
-  const world = makeWorld(chance, wish.printings, hard);
+  const temper = temperOf(wish);
+  const world = makeWorld(chance, wish.printings, temper);
   const count = wish.sources ?? usualSources(wish.printings);
-  const habits = makeSources(chance, world, count, hard);
-  const others = Math.round(
-    wish.claims * chance.between(0.15, wish.printings > 1000 ? 0.25 : 0.42),
-  );
-  const share = hard ? chance.between(0.15, 0.55) : chance.between(0, 0.35);
+  const habits = makeSources(chance, world, count, temper);
+  const others = Math.round(wish.claims * chance.within(temper.others));
+  const share = chance.within(temper.copying);
   const covered = cover(chance, world, habits, (wish.claims - others) * 1.1, share);
   const stated = stateAll(chance, world, covered);
   const rows = thinned(stated, wish.claims - others, (list) => chance.shuffle(list));
   const derivations = covered.flatMap((one) => one.derivations);
-  const made = otherClaims(chance, world, habits, wish.claims - rows.length);
-  const claims = [...rows.map(onSale), ...made.claims].map((claim, i) => ({
+  const gifts = giftClaims(chance, world, habits);
+  const made = otherClaims(chance, world, habits, wish.claims - rows.length - gifts.claims.length);
+  const vague = blurred(chance, world, rows.map(onSale), chance.within(temper.vague));
+  const claims = [...vague, ...gifts.claims, ...made.claims].map((claim, i) => ({
     ...claim,
     row: i + 2,
   }));
-  const truths = [...rows.map(truthOf), ...made.truths].map((one, i) => ({ ...one, row: i + 2 }));
+  const truths = [...rows.map(truthOf), ...gifts.truths, ...made.truths].map((one, i) => ({
+    ...one,
+    row: i + 2,
+  }));
   const sources: Source[] = [...habits, ...made.services].map((one) => ({
     id: one.id,
     kind: one.kind,
@@ -49,7 +56,7 @@ export function simulate(wish: Wish): Simulated {
     evidence: {
       printings: world.printings,
       products: world.products,
-      contents: [],
+      contents: world.contents,
       sources,
       claims,
       orders: made.orders,

@@ -1,5 +1,6 @@
 import { civilOf, dayOf, type SourceKind } from '../../src/evidence/index.ts';
 import type { Chance } from './chance.ts';
+import type { Temper } from './tempers.ts';
 import { type Habits, MISTAKES, type Mistake } from './types.ts';
 import type { World } from './world.ts';
 
@@ -55,15 +56,15 @@ interface Level {
   readonly pen: number;
 }
 
-function levelOf(chance: Chance, hard: boolean): Level {
+function levelOf(chance: Chance, temper: Temper): Level {
   return {
-    wrong: hard ? chance.between(0.35, 0.68) : chance.between(0.1, 0.42),
+    wrong: chance.within(temper.wrong),
     spread: chance.between(0.4, 1.3),
     abroad: chance.between(0, 1.4),
     drift: chance.between(0, 1),
     habits: MISTAKES.map((m) => COMMON[m] * Math.exp(chance.normal(0, 0.7))),
-    lagged: hard ? chance.between(0.05, 0.35) : chance.between(0, 0.25),
-    exact: chance.between(-2, 0.5),
+    lagged: chance.within(temper.lagged),
+    exact: chance.within(temper.exact),
     pen: chance.between(0.002, 0.04),
   };
 }
@@ -75,8 +76,8 @@ function lagOf(chance: Chance): number {
 }
 
 /** The sources of one dossier, each with rates of its own drawn around the dossier's. */
-export function makeSources(chance: Chance, world: World, count: number, hard: boolean): Habits[] {
-  const level = levelOf(chance, hard);
+export function makeSources(chance: Chance, world: World, count: number, temper: Temper): Habits[] {
+  const level = levelOf(chance, temper);
   return Array.from({ length: count }, (_, i) => sourceOf(chance, world, level, i + 1));
 }
 

@@ -2,11 +2,16 @@ import type { Evidence, SourceKind } from '../../src/evidence/index.ts';
 
 export type Difficulty = 'medium' | 'hard';
 
+/** `software`: few sources, each late or early in its own way; `sparse`; `copies`. */
+export type Style = 'cards' | 'software' | 'sparse' | 'copies';
+
 export interface Wish {
   readonly seed: number;
   readonly printings: number;
   readonly claims: number;
   readonly difficulty: Difficulty;
+  /** `cards` when left out. */
+  readonly style?: Style;
   /** Left out: 9 for a dozen printings, some 20 for sixty, 60 to 100 for thousands. */
   readonly sources?: number;
 }

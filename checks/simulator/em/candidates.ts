@@ -26,7 +26,7 @@ function span(days: Set<number>, first: number, last: number): void {
 function point(days: Set<number>, item: Item): void {
   for (const { first, last } of item.meant) {
     if (item.property === 'on-sale' && first === last) pointDay(days, first);
-    else if (item.property === 'on-sale' && last - first < 62) span(days, first, last);
+    else if (item.property === 'on-sale' && last - first < 62) span(days, first - 10, last + 10);
     else if (item.property === 'cover-date' && last - first < 62) span(days, first - 75, last + 5);
     else if (item.property === 'announced' && first === last) span(days, first - 3, first + 40);
   }
