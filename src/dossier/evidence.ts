@@ -12,7 +12,7 @@ import { specOf } from './schema.ts';
 export interface Ground {
   readonly tables: ReadonlyMap<string, ReadTable>;
   readonly printings: PrintingIds;
-  readonly date: Surroundings['date'];
+  readonly around: Surroundings;
   readonly faults: FaultList;
 }
 

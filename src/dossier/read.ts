@@ -1,6 +1,6 @@
 import { DATE_PROPERTIES } from '../evidence/index.ts';
 import { datesRead, type Surroundings } from './cell-types.ts';
-import { rowCheck } from './check-rows.ts';
+import { rowCheck, type Wanted } from './check-rows.ts';
 import { checkDocument, isDocument, isStory, takeDocument, takeText } from './documents.ts';
 import { evidenceOf } from './evidence.ts';
 import { FATE, FaultList } from './faults.ts';
@@ -11,6 +11,7 @@ import { isSafeName } from './names.ts';
 import { printingIds } from './printing-ids.ts';
 import type { ReadTable } from './read-table.ts';
 import { specOf, TABLES, type TableSpec } from './schema.ts';
+import type { ColumnType } from './schema-types.ts';
 import { takeTable } from './take-table.ts';
 import type { Dossier, DossierFiles } from './types.ts';
 
@@ -64,10 +65,13 @@ class DossierReader {
       if (table !== undefined) this.#ids.set(file, idsOf(table, this.#faults));
     }
     for (const spec of withIds) this.#checkReferences(spec);
-    for (const spec of TABLES) if (!hasIds(spec)) await this.#readTable(spec, () => true);
+    // The other cells of claims are looked at when evidence is made of them.
+    const wanted = (spec: TableSpec) => (type: ColumnType) =>
+      spec.file !== 'claims.csv' || type.is === 'edtf';
+    for (const spec of TABLES) if (!hasIds(spec)) await this.#readTable(spec, wanted(spec));
   }
 
-  async #readTable(spec: TableSpec, wanted: Parameters<typeof rowCheck>[3]): Promise<void> {
+  async #readTable(spec: TableSpec, wanted: Wanted): Promise<void> {
     const { file } = spec;
     if (!this.#names.has(file)) {
       if (file === 'printings.csv') {
@@ -138,7 +142,7 @@ class DossierReader {
     const known = this.#ids.get('printings.csv') ?? new Map<string, number>();
     const printings = printingIds(tables.get('printings.csv'), known, faults);
     const manifest = manifestOf(this.#documents.get('dossier.json'), 'dossier.json', faults);
-    const evidence = evidenceOf({ tables, printings, date: this.#date, faults });
+    const evidence = evidenceOf({ tables, printings, around: this.#around, faults });
     return {
       manifest,
       tables,
