@@ -72,8 +72,16 @@ function addEntries(
 
 const weights = new Float64Array(N_READINGS + 1);
 
-/** Draws how every statement came about, given the current days, and counts the readings. */
-export function drawReadings(problem: Problem, state: State): { copied: number; plain: number } {
+/**
+ * Draws how every statement came about, given the current days, and counts the readings.
+ *
+ * @param sums receives the probability of each reading of each view, if the sweep is kept
+ */
+export function drawReadings(
+  problem: Problem,
+  state: State,
+  sums?: Float32Array,
+): { copied: number; plain: number } {
   state.counts.fill(0);
   state.histCounts.fill(0);
   const tally = { copied: 0, plain: 0 };
@@ -87,7 +95,9 @@ export function drawReadings(problem: Problem, state: State): { copied: number; 
         state.histCounts[hist * BINS + problem.bins[problem.rowStart[v]! + k]!]!++;
       continue;
     }
-    const r = pick(state.random, weights, weigh(problem, state, v, k, weights));
+    const total = weigh(problem, state, v, k, weights);
+    if (sums) for (let q = 0; q <= COPIED; q++) sums[v * (COPIED + 1) + q]! += weights[q]! / total;
+    const r = pick(state.random, weights, total);
     if (state.copyOf[v]! >= 0) tally[r === COPIED ? 'copied' : 'plain']++;
     if (r === COPIED) continue;
     const row = c * (N_READINGS + 1);

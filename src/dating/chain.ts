@@ -1,10 +1,11 @@
 import { drawReadings } from './attribution.ts';
 import { drawDay, fillProduct } from './days.ts';
 import { applyViews, drawLag, drawParent, type Kinship, predictViews } from './derivation.ts';
-import { fillRow } from './likelihood.ts';
+import { fillRow, refreshRow } from './likelihood.ts';
 import { MAX_LAGS, type Problem } from './problem.ts';
 import { drawRates, fillShares } from './rates.ts';
 import { drawHists, NO_DAY, type State } from './state.ts';
+import { addEvent, addSweep, type Tally } from './tally.ts';
 import { countWeekday } from './weekdays.ts';
 
 /** What does not change from sweep to sweep. */
@@ -20,26 +21,23 @@ export interface Workshop {
  * One sweep of the Gibbs sampler (`geman:1984`): rows and products; for each source its lag and its
  * parent, with the days integrated out; every day; every reading; rates, histograms and copying.
  *
- * @param onEvent sees each event while `product` holds its conditional distribution, with its total
+ * @param tally what the sweep's conditional probabilities are added to, if it is kept
  */
-export function sweep(
-  problem: Problem,
-  state: State,
-  shop: Workshop,
-  onEvent?: (e: number, total: number) => void,
-): void {
+export function sweep(problem: Problem, state: State, shop: Workshop, tally?: Tally): void {
   for (let v = 0; v < problem.nViews; v++) fillRow(problem, state, v);
   for (let e = 0; e < problem.nEvents; e++)
     leaveOut(problem, state, e, () => fillProduct(problem, state, e));
   for (let s = 0; s < problem.nSources; s++) drawSource(problem, state, s, shop);
   for (const e of shop.eventOrder) {
-    for (let v = problem.viewStart[e]!; v < problem.viewStart[e + 1]!; v++)
-      fillRow(problem, state, v);
+    for (let v = problem.viewStart[e]!; v < problem.viewStart[e + 1]!; v++) {
+      refreshRow(problem, state, v);
+    }
     if (state.day[e] !== NO_DAY) countWeekday(problem, state, e, -1);
     fillProduct(problem, state, e);
-    onEvent?.(e, drawDay(problem, state, e));
+    const total = drawDay(problem, state, e);
+    if (tally) addEvent(tally, problem, state, e, total);
   }
-  learn(problem, state);
+  learn(problem, state, tally);
 }
 
 /** Does something while an event's own day is not among the counts of weekdays. */
@@ -67,8 +65,9 @@ function drawSource(problem: Problem, state: State, s: number, { viewsOf, kin }:
 }
 
 /** Draws everything that is learned, given days and readings. */
-function learn(problem: Problem, state: State) {
-  const { copied, plain } = drawReadings(problem, state);
+function learn(problem: Problem, state: State, tally: Tally | undefined) {
+  const { copied, plain } = drawReadings(problem, state, tally?.readings);
+  if (tally) addSweep(tally, problem, state);
   drawRates(state.rates, problem, state.counts, state.lagOf, state.random);
   drawHists(state, problem.nHists);
   state.copyRate[0] = beta(state, 8 + copied, 1.5 + plain);

@@ -35,7 +35,7 @@ export function compile(evidence: Evidence): Compiled {
   const supports = supportsOf(statements, nEvents, siblings, lags, calendar, reach);
   const cells = layCells(supports, first, last);
   const views = layViews(statements, nEvents);
-  const links = layLinks(linksOf(statements, siblings), views, statements.length);
+  const links = layLinks(linksOf(statements, siblings), views, cells);
   const eras = erasOf(statements, nEvents);
   const problem: Problem = {
     first,
@@ -134,17 +134,21 @@ function layViews(statements: readonly Statement[], nEvents: number): Views {
   return out;
 }
 
-function layLinks(links: readonly Link[][], views: Views, nStatements: number) {
+function layLinks(links: readonly Link[][], views: Views, cells: CellArrays) {
   const linkStart = new Int32Array(views.nViews + 1);
   const event = new Column((n) => new Int32Array(n));
   const reading = new Column((n) => new Uint8Array(n));
   const share = new Column((n) => new Float32Array(n));
-  const back: [number, number][][] = Array.from({ length: views.viewStart.length - 1 }, () => []);
+  const back: BackLink[][] = Array.from({ length: views.viewStart.length - 1 }, () => []);
   for (let v = 0; v < views.nViews; v++) {
     const i = views.viewStatement[v]!;
-    if (i < nStatements && views.firstView[i] === v) {
+    if (views.firstView[i] === v) {
       for (const link of links[i]!) {
-        back[link.event]!.push([event.length, v]);
+        const cell =
+          views.viewLo[v] === views.viewHi[v]
+            ? singleCell(cells, link.event, views.viewLo[v]!)
+            : -1;
+        if (cell >= 0) back[link.event]!.push({ link: event.length, view: v, cell });
         event.push(link.event);
         reading.push(link.reading);
         share.push(link.share);
@@ -152,19 +156,40 @@ function layLinks(links: readonly Link[][], views: Views, nStatements: number) {
     }
     linkStart[v + 1] = event.length;
   }
-  const backStart = new Int32Array(back.length + 1);
-  back.forEach((list, e) => {
-    backStart[e + 1] = backStart[e]! + list.length;
-  });
+  const flat = back.flat();
   return {
     linkStart,
     linkEvent: event.done(),
     linkReading: reading.done(),
     linkShare: share.done(),
-    backStart,
-    backLink: Int32Array.from(back.flat(), ([link]) => link),
-    backView: Int32Array.from(back.flat(), ([, view]) => view),
+    backStart: startsOf(back),
+    backLink: Int32Array.from(flat, ({ link }) => link),
+    backView: Int32Array.from(flat, ({ view }) => view),
+    backCell: Int32Array.from(flat, ({ cell }) => cell),
   };
+}
+
+interface BackLink {
+  readonly link: number;
+  readonly view: number;
+  readonly cell: number;
+}
+
+/** Offsets of lists that are laid end to end. */
+function startsOf(lists: readonly (readonly unknown[])[]): Int32Array {
+  const start = new Int32Array(lists.length + 1);
+  lists.forEach((list, j) => {
+    start[j + 1] = start[j]! + list.length;
+  });
+  return start;
+}
+
+/** The cell of an event that is exactly one day, or −1. */
+function singleCell({ cellStart, cellLo, cellHi }: CellArrays, e: number, day: number): number {
+  for (let k = cellStart[e]!; k < cellStart[e + 1]!; k++) {
+    if (cellLo[k] === day && cellHi[k] === day) return k;
+  }
+  return -1;
 }
 
 function habitsOf(releases: Releases) {
@@ -340,17 +365,10 @@ function layOrders(releases: Releases) {
     before[b]!.push(a);
     after[a]!.push(b);
   }
-  const starts = (lists: number[][]) => {
-    const start = new Int32Array(lists.length + 1);
-    lists.forEach((list, e) => {
-      start[e + 1] = start[e]! + list.length;
-    });
-    return start;
-  };
   return {
-    beforeStart: starts(before),
+    beforeStart: startsOf(before),
     before: Int32Array.from(before.flat()),
-    afterStart: starts(after),
+    afterStart: startsOf(after),
     after: Int32Array.from(after.flat()),
   };
 }

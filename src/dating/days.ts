@@ -77,24 +77,17 @@ function allowed(problem: Problem, state: State, e: number): [number, number] {
 /** Statements elsewhere that may have been taken from this event make their days likelier here. */
 function addBackLinks(problem: Problem, state: State, e: number) {
   const { shares } = state.rates;
-  for (let j = problem.backStart[e]!; j < problem.backStart[e + 1]!; j++) {
+  const end = problem.backStart[e + 1]!;
+  for (let j = problem.backStart[e]!; j < end; j++) {
     const v = problem.backView[j]!;
-    const link = problem.backLink[j]!;
     if (state.day[problem.viewEvent[v]!] === NO_DAY) continue;
-    const extra =
-      shares[problem.viewRate[v]! * N_READINGS + problem.linkReading[link]!]! *
-      problem.linkShare[link]!;
-    const lo = problem.viewLo[v]!;
-    const hi = problem.viewHi[v]!;
-    const day = state.day[e]!;
-    const own = day >= lo && day <= hi ? extra : 0;
+    const link = problem.backLink[j]!;
+    const share = shares[problem.viewRate[v]! * N_READINGS + problem.linkReading[link]!]!;
+    const extra = share * problem.linkShare[link]!;
+    const own = state.day[e] === problem.viewLo[v] ? extra : 0;
     const plain = Math.max(1e-12, state.current[v]! - own);
-    const copied = state.copyOf[v]! < 0 ? 0 : state.copyRate[0]! * state.copyMatch[v]!;
-    const base = copied + (state.copyOf[v]! < 0 ? 1 : 1 - state.copyRate[0]!) * plain;
-    const factor = 1 + ((state.copyOf[v]! < 0 ? 1 : 1 - state.copyRate[0]!) * extra) / base;
-    for (let k = problem.cellStart[e]!; k < problem.cellStart[e + 1]!; k++) {
-      if (problem.cellLo[k]! >= lo && problem.cellHi[k]! <= hi) state.product[k]! *= factor;
-    }
+    const base = withCopying(state, v, plain);
+    state.product[problem.backCell[j]!]! *= withCopying(state, v, plain + extra) / base;
   }
 }
 

@@ -68,6 +68,21 @@ function addLag(
   }
 }
 
+/** Brings a filled row up to date where the events that it may have been taken from have moved. */
+export function refreshRow(problem: Problem, state: State, v: number): void {
+  if (problem.viewRing[v] !== v) {
+    fillRow(problem, state, v);
+    return;
+  }
+  if (problem.viewRate[v]! < 0) return;
+  const constant = constantOf(problem, state, v);
+  const change = constant - state.constant[v]!;
+  if (change === 0) return;
+  state.constant[v] = constant;
+  const end = problem.rowStart[v + 1]!;
+  for (let j = problem.rowStart[v]!; j < end; j++) state.rows[j]! += change;
+}
+
 /** Probability of the view's value by readings that take it from elsewhere, whatever its day. */
 function constantOf(problem: Problem, state: State, v: number): number {
   const { shares } = state.rates;

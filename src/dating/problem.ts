@@ -71,6 +71,8 @@ export interface Problem {
   readonly backStart: Int32Array;
   readonly backLink: Int32Array;
   readonly backView: Int32Array;
+  /** The cell, of all cells, that the view's day is of the event pointed at. */
+  readonly backCell: Int32Array;
   readonly nRates: number;
   readonly rateSource: Int32Array;
   readonly rateMarket: Int32Array;

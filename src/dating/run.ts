@@ -3,7 +3,7 @@ import { chance } from '../maths/index.ts';
 import { sweep, type Workshop } from './chain.ts';
 import type { Problem } from './problem.ts';
 import { createState, type State } from './state.ts';
-import { addEvent, addSweep, beginBatch, createTally, type Tally } from './tally.ts';
+import { beginBatch, createTally, type Tally } from './tally.ts';
 
 /** How long to sample: sweeps to warm up and to keep for each of some chains. */
 export interface Plan {
@@ -96,8 +96,7 @@ export function sample(
     const batch = plan.chains > 1 ? plan.keep : Math.ceil(plan.keep / BATCHES);
     for (let i = 0; i < plan.keep; i++) {
       if (i % batch === 0) beginBatch(tally, problem);
-      sweep(problem, state, shop, (e, total) => addEvent(tally, problem, state, e, total));
-      addSweep(tally, problem, state);
+      sweep(problem, state, shop, tally);
       onProgress?.(++done / all);
     }
   }

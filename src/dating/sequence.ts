@@ -66,33 +66,55 @@ export function orderEvents(
   return out;
 }
 
+/** Probability below which a day is not looked at when asking which event is first. */
+const NEGLIGIBLE = 1e-7;
+
 /**
  * Probability of each event that no other is earlier. Events that a sequence fact puts after
- * another cannot be first; the rest are taken as independent.
+ * another cannot be first; the rest are taken as independent. Walks the days once, with what is left
+ * of each event's distribution.
  */
 export function firstEvents(
   weights: readonly DayWeights[],
   orders: readonly (readonly [number, number])[],
 ): Map<number, number> {
   const hasEarlier = new Set(orders.map(([, b]) => b));
-  const events = weights.map((_, e) => e).filter((e) => !hasEarlier.has(e));
-  const limit = Math.min(...events.map((e) => weights[e]!.days.at(-1)!));
-  const rivals = events.filter((e) => weights[e]!.days[0]! <= limit);
-  const out = new Map<number, number>();
-  for (const e of rivals) {
-    let p = 0;
-    weights[e]!.days.forEach((day, i) => {
-      let share = weights[e]!.p[i]!;
-      for (const o of rivals) if (o !== e && share > 0) share *= notBefore(weights[o]!, day);
-      p += share;
-    });
-    if (p >= 0.0005) out.set(e, p);
-  }
-  return out;
+  const steps: { day: number; e: number; p: number }[] = [];
+  let limit = Number.POSITIVE_INFINITY;
+  weights.forEach(({ days }, e) => {
+    if (!hasEarlier.has(e)) limit = Math.min(limit, days.at(-1)!);
+  });
+  weights.forEach(({ days, p }, e) => {
+    if (hasEarlier.has(e)) return;
+    for (let j = 0; j < days.length && days[j]! <= limit; j++) {
+      if (p[j]! > NEGLIGIBLE) steps.push({ day: days[j]!, e, p: p[j]! });
+    }
+  });
+  return walk(steps.sort((a, b) => a.day - b.day));
 }
 
-function notBefore({ days, p }: DayWeights, day: number): number {
-  let before = 0;
-  for (let j = 0; j < days.length && days[j]! < day; j++) before += p[j]!;
-  return Math.max(0, 1 - before);
+function walk(steps: readonly { day: number; e: number; p: number }[]): Map<number, number> {
+  const left = new Map<number, number>();
+  const out = new Map<number, number>();
+  /** Log of the probability that every event is still to come. */
+  let all = 0;
+  for (let j = 0; j < steps.length; ) {
+    const { day } = steps[j]!;
+    let end = j;
+    for (; end < steps.length && steps[end]!.day === day; end++) {
+      const { e, p } = steps[end]!;
+      const own = left.get(e) ?? 1;
+      out.set(e, (out.get(e) ?? 0) + p * Math.exp(all - Math.log(own)));
+    }
+    for (; j < end; j++) {
+      const { e, p } = steps[j]!;
+      const own = left.get(e) ?? 1;
+      const now = Math.max(1e-12, own - p);
+      left.set(e, now);
+      all += Math.log(now / own);
+    }
+    if (all < -40) break;
+  }
+  for (const [e, p] of out) if (p < 0.0005) out.delete(e);
+  return out;
 }

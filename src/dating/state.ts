@@ -46,7 +46,7 @@ export interface State {
   /** Likelihood rows without copying, laid out as `problem.rowStart` says. */
   readonly rows: Float32Array;
   /** Share of a view's likelihood that does not depend on its day: taken from elsewhere. */
-  readonly constant: Float32Array;
+  readonly constant: Float64Array;
   /** Likelihood of each view at the current day. */
   readonly current: Float32Array;
   /** Prior times likelihood for each cell of each event. */
@@ -80,7 +80,7 @@ export function createState(problem: Problem, kinds: readonly SourceKind[], rand
     allCounts: new Int32Array(7),
     pooling: { habit: 4, market: 4 },
     rows: new Float32Array(problem.rowStart[nViews]!),
-    constant: new Float32Array(nViews),
+    constant: new Float64Array(nViews),
     current: new Float32Array(nViews),
     product: new Float64Array(nCells),
   };

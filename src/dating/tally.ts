@@ -1,4 +1,3 @@
-import { COPIED, weigh } from './attribution.ts';
 import { MAX_LAGS, type Problem } from './problem.ts';
 import { N_READINGS } from './readings.ts';
 import type { State } from './state.ts';
@@ -50,18 +49,10 @@ export function addEvent(
     sum[k]! += state.product[k]! / total;
 }
 
-const weights = new Float64Array(N_READINGS + 1);
-
-/** Adds what one kept sweep holds of readings, lags, derivations and days. */
+/** Adds what one kept sweep holds of lags, derivations and days; readings are added as drawn. */
 export function addSweep(tally: Tally, problem: Problem, state: State): void {
   tally.sweeps++;
   tally.batchSweeps[tally.batchSweeps.length - 1]!++;
-  for (let v = 0; v < problem.nViews; v++) {
-    if (problem.viewRate[v]! < 0) continue;
-    const total = weigh(problem, state, v, state.cell[problem.viewEvent[v]!]!, weights);
-    for (let r = 0; r <= COPIED; r++)
-      tally.readings[v * (N_READINGS + 1) + r]! += weights[r]! / total;
-  }
   for (let s = 0; s < problem.nSources; s++) {
     const lag = state.lagOf[s]!;
     if (lag >= 0) tally.lags[s * MAX_LAGS + lag]!++;
