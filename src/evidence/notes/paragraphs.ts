@@ -15,20 +15,20 @@ function isFree(line: RawLine): boolean {
   return line.body !== '' && !line.bullet && !isRule(line.body) && !headingForm(line.body);
 }
 
-function wraps(before: RawLine, line: RawLine, prose: boolean): boolean {
+function wraps(before: RawLine, line: RawLine, prose: () => boolean): boolean {
   if (before.body.length < SHORTEST_WRAP || ends(before.body)) return false;
   const hanging = line.indent > before.indent;
   if (!hanging && line.indent !== before.indent && !before.bullet) return false;
   if (UNFINISHED.test(before.body)) return true;
   if (before.bullet) return hanging && line.indent <= before.indent + 8;
   const small = /^\p{Ll}/u.test(line.body);
-  return prose && (small || line.indent === before.indent);
+  return (small || line.indent === before.indent) && prose();
 }
 
 /** Whether the lines around are sentences and not a list: a full stop within, a capital to begin. */
 function isProse(lines: readonly RawLine[], at: number): boolean {
   let from = at;
-  while (from > 0 && isFree(lines[from - 1]!)) from -= 1;
+  while (from > 0 && from > at - 40 && isFree(lines[from - 1]!)) from -= 1;
   let to = at;
   while (to < lines.length && isFree(lines[to]!) && to < at + 40) to += 1;
   let starts = 0;
@@ -57,7 +57,7 @@ export function joining(lines: readonly RawLine[], at: number, open: RawLine): J
   if (!before || !line || line.body === '' || before.body === '') return 'none';
   if (isRule(line.body) || headingForm(line.body)) return 'none';
   if (line.raw.includes('\t') && /\S\t+\S/u.test(line.raw)) return 'none';
-  if (!line.bullet && wraps(before, line, isProse(lines, at))) return 'wrap';
+  if (!line.bullet && wraps(before, line, () => isProse(lines, at))) return 'wrap';
   const deeper = line.indent > open.indent;
   if (!deeper || before.body.endsWith(':')) return 'none';
   if (passageOf(line.body).times.length > 0) return 'none';

@@ -1,6 +1,7 @@
 import { besideDate } from './adjacency.ts';
 import { type Boundary, boundaryAt } from './boundaries.ts';
 import { type Cue, cuesIn } from './cues.ts';
+import { hasWeakMonth } from './dates/lexicon.ts';
 import { notDates } from './dates/not-dates.ts';
 import { phrasesOfTime, type TimePhrase } from './dates/phrases-of-time.ts';
 import { phraseAt, phraseBook } from './phrases.ts';
@@ -23,6 +24,7 @@ export interface Passage {
   readonly boundaries: readonly Boundary[];
 }
 
+const NO_LANGUAGE: ReadonlySet<string> = new Set();
 const unsure = phraseBook([[true, UNSURE]] as const);
 const sourceNouns = phraseBook([[true, SOURCE_NOUNS]] as const);
 
@@ -73,12 +75,26 @@ function doubtBefore(
   return time;
 }
 
+/** A line is looked at from several sides one after another; what was read of it is kept that long. */
+const MOST_KEPT = 400;
+const kept = new Map<string, Passage>();
+
 /** Reads the pieces of a text: dates, cues, words of the printing, and what parts them. */
 export function passageOf(text: string, language?: string): Passage {
+  const key = `${language ?? ''}\n${text}`;
+  const before = kept.get(key);
+  if (before) return before;
+  if (kept.size >= MOST_KEPT) kept.clear();
+  const passage = readPieces(text, language);
+  kept.set(key, passage);
+  return passage;
+}
+
+function readPieces(text: string, language: string | undefined): Passage {
   const tokens = tokensOf(text);
   const masked = notDates(tokens);
   const boundaries = tokens.map((_, at) => boundaryAt(tokens, at));
-  const spoken = spokenIn(tokens, language);
+  const spoken = hasWeakMonth(tokens) ? spokenIn(tokens, language) : NO_LANGUAGE;
   let free = 0;
   const times = phrasesOfTime(tokens, masked, spoken).map((time) => {
     const doubted = doubtBehind(tokens, time);

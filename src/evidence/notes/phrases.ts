@@ -104,10 +104,13 @@ export function phraseAt<T>(
 ): PhraseMatch<T> | undefined {
   const token = tokens[at];
   if (token === undefined) return undefined;
+  const exact = book.whole.get(token.norm);
+  const begun = book.begun.get(token.stem);
+  if (exact === undefined && begun === undefined) return undefined;
   let to = at;
   let best: Entry<T> | undefined;
   let languages: string[] = [];
-  for (const entries of [book.whole.get(token.norm), book.begun.get(token.norm.slice(0, 3))]) {
+  for (const entries of [exact, begun]) {
     for (const entry of entries ?? []) {
       const end = endOf(entry.words, tokens, at);
       if (end > limit) continue;
@@ -123,6 +126,17 @@ export function phraseAt<T>(
   return best && { from: at, to, value: best.value, languages };
 }
 
+/** Whether some phrase of the book begins like the token. */
+export function opens<T>(book: PhraseBook<T>, token: Token): boolean {
+  return book.whole.has(token.norm) || book.begun.has(token.stem);
+}
+
+function freeTo(tokens: readonly Token[], at: number, taken: (at: number) => boolean): number {
+  let limit = at;
+  while (limit < tokens.length && limit < at + LONGEST_PHRASE && !taken(limit)) limit += 1;
+  return limit;
+}
+
 /** Every phrase of the book in the text, longest first at each place, without overlap. */
 export function phrasesIn<T>(
   book: PhraseBook<T>,
@@ -132,9 +146,8 @@ export function phrasesIn<T>(
   const found: PhraseMatch<T>[] = [];
   let at = 0;
   while (at < tokens.length) {
-    let limit = at;
-    while (limit < tokens.length && limit < at + LONGEST_PHRASE && !taken(limit)) limit += 1;
-    const match = limit === at ? undefined : phraseAt(book, tokens, at, limit);
+    const begins = opens(book, tokens[at]!) && !taken(at);
+    const match = begins ? phraseAt(book, tokens, at, freeTo(tokens, at, taken)) : undefined;
     if (match) found.push(match);
     at = match ? match.to : at + 1;
   }

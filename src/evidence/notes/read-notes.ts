@@ -1,11 +1,11 @@
-import { claimsOf, type PlacedClaim, type Setting } from './claims.ts';
+import { claimsOf, type PassageReading, type PlacedClaim, type Setting } from './claims.ts';
 import { isHeaderRow } from './columns.ts';
 import { type Habits, habitsIn } from './habits.ts';
 import { leftOver } from './left-over.ts';
 import { headingForm, isRule, linesOf, type RawLine } from './lines.ts';
 import { namesIn } from './names.ts';
 import { joining } from './paragraphs.ts';
-import { passageOf } from './passage.ts';
+import { type Passage, passageOf } from './passage.ts';
 import { type PrintingSpan, printingOf } from './printing.ts';
 import { readTable } from './read-table.ts';
 import { habitIn, merged, type Section, sectionOf } from './section.ts';
@@ -111,7 +111,7 @@ function tableLines(
   at: number,
   table: NonNullable<ReturnType<typeof tableAt>>,
 ): number {
-  const section = merged(state.open.map((open) => open.section));
+  const section = merged(state.open.slice(-DEEPEST).map((open) => open.section));
   const rows = new Map<number, NoteLine>();
   if (table.header) {
     const { known, habits, language } = state;
@@ -131,6 +131,8 @@ function tableLines(
 }
 
 const SHORT = 64;
+/** At most so many headings and items above a line are heard. */
+const DEEPEST = 12;
 
 /** A heading that only its place, its colon or its capitals make one. */
 function plainHeading(state: State, at: number): { words: string; level: number } | undefined {
@@ -199,7 +201,7 @@ function item(state: State, at: number): number {
     parts.push(state.lines[to]!);
     to += 1;
   }
-  const section = merged(state.open.map((open) => open.section));
+  const section = merged(state.open.slice(-DEEPEST).map((open) => open.section));
   const named = sourceLine(text);
   if (named !== undefined && !lendSource(state.out, named)) {
     const own: Section = { printing: null, source: named };
@@ -235,6 +237,15 @@ function asks(body: string): boolean {
   return TASK.test(body) || (ASKING.test(body) && /\?\s*$/u.test(body));
 }
 
+/** A line that says nothing is left over as it stands. */
+function rest(line: RawLine, index: number, passage: Passage, reading: PassageReading): string {
+  const claims = reading.claims.some((claim) => claim.at === index);
+  const told = passage.printing.some((span) => passage.tokens[span.from]!.line === index);
+  return claims || told ? leftOver(passage, reading.sources, index) : line.body.slice(0, MOST_LEFT);
+}
+
+const MOST_LEFT = 400;
+
 const toClaim = ({ at: _at, from: _from, ...claim }: PlacedClaim): NoteClaim => claim;
 
 function readPassage(
@@ -255,7 +266,7 @@ function readPassage(
       line: line.line,
       printing: printingOf(passage.printing.filter(told)),
       claims: reading.claims.filter((claim) => claim.at === index).map(toClaim),
-      left_over: leftOver(passage, reading.sources, index),
+      left_over: rest(line, index, passage, reading),
       kind,
       context: {
         printing: section.printing,

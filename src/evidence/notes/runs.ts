@@ -354,7 +354,7 @@ function scoredAs(
 ): Run | undefined {
   if (from >= to) return undefined;
   const text = textOf(passage, from, to);
-  if (!/\p{L}/u.test(text) || /^(?:\P{L}*\p{L}){1}\P{L}*$/u.test(text)) return undefined;
+  if (!/\p{L}.*\p{L}/su.test(text)) return undefined;
   const { tokens } = passage;
   if (tokens.slice(from, to).every((token) => NOBODY.has(token.norm) || fillers.has(token.norm)))
     return undefined;

@@ -50,16 +50,26 @@ function alignedCells(row: string, starts: readonly number[]): string[] {
   return cells;
 }
 
+const MOST_CELLS = 60;
+
 function separatorOf(lines: readonly RawLine[], at: number): string | undefined {
   const [first, second] = [lines[at]!, lines[at + 1]];
   if (!second) return undefined;
   const next = isRule(second.body) ? (lines[at + 2] ?? second) : second;
   for (const sign of ['\t', '|', '│', ';', ',']) {
+    if (!first.raw.includes(sign) || !next.raw.includes(sign)) continue;
     const rawFirst = sign === '\t' ? first.raw.trim() : first.raw;
     const rawNext = sign === '\t' ? next.raw.replace(/^\s{0,3}(?=\S)/u, '') : next.raw;
     const [a, b] = [count(rawFirst, sign), count(rawNext, sign)];
     const least = sign === ',' || sign === ';' ? 2 : 1;
-    if (a >= least && b >= 1 && Math.abs(a - b) <= (sign === '\t' ? a : 1)) return sign;
+    if (
+      a < MOST_CELLS &&
+      b < MOST_CELLS &&
+      a >= least &&
+      b >= 1 &&
+      Math.abs(a - b) <= (sign === '\t' ? a : 1)
+    )
+      return sign;
   }
   return undefined;
 }

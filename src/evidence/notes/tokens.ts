@@ -6,6 +6,8 @@ export interface Token {
   readonly norm: string;
   readonly start: number;
   readonly end: number;
+  /** The first three letters of `norm`. */
+  readonly stem: string;
   /** White space stands before it. */
   readonly gap: boolean;
   /** From 0, counted in line ends within the text. */
@@ -29,6 +31,7 @@ const LETTERS: Readonly<Record<string, string>> = {
 
 /** A word in lower case without accents. */
 export function plain(text: string): string {
+  if (/^[\x20-\x7e]*$/.test(text)) return text.toLowerCase();
   const bare = text
     .normalize('NFKD')
     .toLowerCase()
@@ -63,7 +66,8 @@ export function tokensOf(text: string): Token[] {
     )!;
     const start = match.index;
     const norm = normOf(kind, piece);
-    tokens.push({ kind, text: piece, norm, start, end: start + piece.length, gap, line });
+    const stem = norm.slice(0, 3);
+    tokens.push({ kind, text: piece, norm, stem, start, end: start + piece.length, gap, line });
     gap = false;
   }
   return tokens;

@@ -1,6 +1,7 @@
-import { type PhraseBook, phraseAt, phraseBook } from '../phrases.ts';
+import { opens, type PhraseBook, phraseAt, phraseBook } from '../phrases.ts';
 import type { Token } from '../tokens.ts';
 import { plain } from '../tokens.ts';
+import { ERAS } from '../words/eras.ts';
 import { MONTH_NAMES, WEAK_MONTHS } from '../words/months.ts';
 import { PARTICLES } from '../words/qualifiers.ts';
 import { HALF_WORDS, ORDINALS, QUARTER_WORDS, SEASONS, THIRDS } from '../words/times-of-year.ts';
@@ -41,6 +42,23 @@ export const partBook = phraseBook([
 ] as const);
 /** First to fourth. */
 export const ordinalBook = phraseBook(ORDINALS);
+
+/** Whether a word can begin a date by what it names; single letters and era names may too. */
+export function namesTime(token: Token): boolean {
+  return (
+    token.norm.length <= 2 ||
+    token.norm in ERAS ||
+    opens(months, token) ||
+    opens(seasonBook, token) ||
+    opens(thirdBook, token) ||
+    opens(ordinalBook, token)
+  );
+}
+
+/** Whether the text has a month's name that is an everyday word elsewhere. */
+export function hasWeakMonth(tokens: readonly Token[]): boolean {
+  return tokens.some((token) => weak.has(token.norm));
+}
 
 /** The month named at token `at`, its full stop included. */
 export function monthAt(tokens: readonly Token[], at: number): MonthFound | undefined {

@@ -90,6 +90,10 @@ export function notDates(tokens: readonly Token[]): Uint8Array {
   return masked;
 }
 
+/** Markers after which a number that looks like a year is one. */
+const LOOSE =
+  /^(?:issue|vol|volume|part|sheet|photo|img|box|room|order|invoice|heft|karte|carte|carta|kort|kortti|card|number|numero|nummer|numer|page|pagina|side|s|order|parcel|tome|shelf|row)$/u;
+
 function numberSpan(
   tokens: readonly Token[],
   at: number,
@@ -104,7 +108,7 @@ function numberSpan(
   const year = isYear(tokens[at]) && to === at + 1;
   const paid =
     endsBefore(money, tokens, at) && !(year && tokens[at]!.gap && tokens[at - 1]!.kind === 'word');
-  const named = endsBefore(numberOf, tokens, at) && !(year && tokens[at - 1]!.kind === 'word');
+  const named = endsBefore(numberOf, tokens, at) && !(year && LOOSE.test(tokens[at - 1]!.norm));
   if (paid || named || countedAt(tokens, to, year)) mask(at, to);
   else if (/^(?:x|×)$/u.test(tokens[at + 1]?.norm ?? '') && to > at + 1) mask(at, to);
   return to;

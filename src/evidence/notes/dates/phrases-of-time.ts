@@ -1,9 +1,9 @@
-import { phraseAt, phraseBook } from '../phrases.ts';
+import { opens, phraseAt, phraseBook } from '../phrases.ts';
 import type { Token } from '../tokens.ts';
 import { ABOUT, ABOUT_BEHIND, BETWEEN, FROM_ON, OR_WORDS, TO_WORDS } from '../words/qualifiers.ts';
 import { bareYear, decade, quarter, season, third } from './coarse.ts';
 import type { Found } from './found.ts';
-import { overParticles, weekdayAt } from './lexicon.ts';
+import { namesTime, overParticles, weekdayAt } from './lexicon.ts';
 import {
   dayAndMonth,
   eightDigits,
@@ -179,6 +179,9 @@ function phraseOfTimeAt(
   at: number,
   spoken: Spoken,
 ): TimePhrase | undefined {
+  const token = tokens[at]!;
+  if (token.kind === 'sym' && !/^['?x_]$/u.test(token.norm)) return undefined;
+  if (token.kind === 'word' && !opens(openers, token) && !namesTime(token)) return undefined;
   const opener = phraseAt(openers, tokens, at);
   const start = opener ? overParticles(tokens, opener.to, 1) : at;
   const left = singleAt(tokens, start, spoken);
