@@ -1,6 +1,6 @@
 import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { homedir, tmpdir } from 'node:os';
-import { posix, win32 } from 'node:path';
+import { join, posix, win32 } from 'node:path';
 
 /** What decides where the data of a user lie. */
 export interface Surroundings {
@@ -42,13 +42,13 @@ export interface DataFolder {
 export async function makeDataFolder(wanted: string): Promise<DataFolder> {
   try {
     await mkdir(wanted, { recursive: true });
-    const probe = posix.join(wanted, `.writable-${process.pid}`);
+    const probe = join(wanted, `.writable-${process.pid}`);
     await writeFile(probe, '');
     await rm(probe);
     return { folder: wanted };
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
-    const folder = await mkdtemp(posix.join(tmpdir(), 'printlore-'));
+    const folder = await mkdtemp(join(tmpdir(), 'printlore-'));
     const notice = `${wanted} cannot be written (${why}). New dossiers are kept in ${folder}, which may be emptied when the computer starts again: copy what you want to keep.`;
     return { folder, notice };
   }
