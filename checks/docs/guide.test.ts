@@ -1,31 +1,20 @@
-import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
+import { DOCUMENTS, TABLES } from '../../src/dossier/index.ts';
 import { fencesIn } from './markdown.ts';
 import { documents, ROOT, textOf } from './repository.ts';
 import { speak } from './spoken.ts';
 
 const guide = documents().filter((name) => name.startsWith('docs/guide/'));
 
-/** Columns of each table, as `table('file', { column: … })` in the dossier's schema lists them. */
+/** Columns of each table and keys of each settings file, as the dossier's schema has them. */
 function schemaColumns(): readonly (readonly [file: string, column: string])[] {
-  const source = ts.createSourceFile(
-    's.ts',
-    textOf('src/dossier/schema.ts'),
-    ts.ScriptTarget.ES2023,
+  const tables = TABLES.flatMap(({ file, columns }) =>
+    [...columns.keys()].map((column) => [file, column] as const),
   );
-  const found: (readonly [string, string])[] = [];
-  const visit = (node: ts.Node): void => {
-    ts.forEachChild(node, visit);
-    if (!ts.isCallExpression(node) || node.expression.getText(source) !== 'table') return;
-    const [file, columns] = node.arguments;
-    if (file === undefined || columns === undefined || !ts.isStringLiteral(file)) return;
-    if (!ts.isObjectLiteralExpression(columns)) return;
-    for (const property of columns.properties) {
-      found.push([file.text, property.name?.getText(source).replace(/['"]/g, '') ?? '']);
-    }
-  };
-  visit(source);
-  return found;
+  const documents = DOCUMENTS.flatMap(({ file, keys }) =>
+    [...keys.keys()].map((key) => [file, key] as const),
+  );
+  return [...tables, ...documents];
 }
 
 describe('the guide names', () => {

@@ -3,4 +3,5 @@ export { freshDossier } from './fresh.ts';
 export { changesBetween, mergeTables } from './merge.ts';
 export { isSafeName } from './names.ts';
 export { readDossier } from './read.ts';
+export { DOCUMENTS, TABLES } from './schema.ts';
 export type * from './types.ts';
