@@ -1,7 +1,7 @@
 import { type Claim, DATE_PROPERTIES, type EdtfDate } from '../evidence/index.ts';
 import { type Check, checkOf } from './cell-types.ts';
-import type { Ground } from './evidence.ts';
 import { FATE } from './faults.ts';
+import type { Ground } from './ground.ts';
 import type { ReadTable } from './read-table.ts';
 import { typeNamed } from './schema-types.ts';
 

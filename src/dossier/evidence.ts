@@ -1,20 +1,11 @@
 import type { Content, Printing, Product } from '../catalogue/index.ts';
 import type { Evidence, OrderFact, Source, SourceKind } from '../evidence/index.ts';
-import type { Surroundings } from './cell-types.ts';
 import { circlesOf } from './circles.ts';
 import { claimsOf } from './claims.ts';
-import { FATE, type FaultList } from './faults.ts';
-import type { PrintingIds } from './printing-ids.ts';
+import { FATE } from './faults.ts';
+import type { Ground } from './ground.ts';
 import type { ReadTable } from './read-table.ts';
 import { specOf } from './schema.ts';
-
-/** What evidence is made of. */
-export interface Ground {
-  readonly tables: ReadonlyMap<string, ReadTable>;
-  readonly printings: PrintingIds;
-  readonly around: Surroundings;
-  readonly faults: FaultList;
-}
 
 /**
  * The evidence of a dossier, all references followed. Sources and products whose tables are not
