@@ -39,8 +39,12 @@ function chronology({ printings, order, sequences }: Dating, width: number): str
     const printing = byId.get(id);
     if (!printing) return [];
     const sequence = after.get(id);
-    const follows = sequence?.earlier === order[place - 1] ? sequence : undefined;
-    return [[id, ...dayCells(printing), follows ? inOrder(follows) : ''], ...doubts(printing)];
+    const above = order[place - 1] ?? '';
+    const together = printing.together.includes(above);
+    const release = [above, ...(byId.get(above)?.together ?? [])];
+    const follows = sequence && release.includes(sequence.earlier) ? sequence : undefined;
+    const inTurn = together ? 'same release' : follows ? inOrder(follows) : '';
+    return [[id, ...dayCells(printing), inTurn], ...doubts(printing)];
   });
   return tableOf(columns, rows, width);
 }

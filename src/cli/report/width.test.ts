@@ -38,6 +38,10 @@ describe('wrapped', () => {
     expect(wrapped('a abcdefgh', 4)).toEqual(['a', 'abcd', 'efgh']);
   });
 
+  it('keeps a number and its per cent together', () => {
+    expect(wrapped('right 12 %', 8)).toEqual(['right', '12 %']);
+  });
+
   it('gives one empty line for nothing', () => {
     expect(wrapped('', 5)).toEqual(['']);
   });

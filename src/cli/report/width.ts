@@ -16,11 +16,11 @@ export function padded(text: string, width: number, align: 'left' | 'right' = 'l
   return align === 'left' ? text + blanks : blanks + text;
 }
 
-/** Breaks a text into lines of at most `width` columns, between words where that is possible. */
+/** Breaks a text into lines of at most `width` columns, between words where that is possible; `%` stays with its number. */
 export function wrapped(text: string, width: number): readonly string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(/\s+/).flatMap((one) => cut(one, width))) {
+  for (const word of text.split(/\s+(?!%)/).flatMap((one) => cut(one, width))) {
     const longer = line === '' ? word : `${line} ${word}`;
     if (widthOf(longer) <= width) {
       line = longer;

@@ -40,12 +40,12 @@ describe('dateInWords', () => {
 
 describe('percent', () => {
   it.each([
-    [1, '100 %'],
+    [1, '>99 %'],
     [0.9999, '>99 %'],
     [0.994, '99 %'],
     [0.5, '50 %'],
     [0.0049, '<1 %'],
-    [0, '0 %'],
+    [0, '<1 %'],
   ])('%d is %s', (p, words) => {
     expect(percent(p)).toBe(words);
   });

@@ -49,8 +49,8 @@ export function dateInWords(edtf: string): string {
 
 /** A probability in per cent that never claims to be certain: `>99 %`, `97 %`, `<1 %`. */
 export function percent(p: number): string {
-  if (p >= 0.995 && p < 1) return '>99 %';
-  if (p <= 0.005 && p > 0) return '<1 %';
+  if (p >= 0.995) return '>99 %';
+  if (p <= 0.005) return '<1 %';
   return `${Math.round(p * 100)} %`;
 }
 
