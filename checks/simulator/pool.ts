@@ -1,4 +1,4 @@
-import type { Bin, Score } from './score.ts';
+import type { Bin, Score } from './figures.ts';
 
 /** A mean over dossiers with its standard error. */
 export interface Figure {

@@ -1,5 +1,5 @@
+import type { Bin, Score } from './figures.ts';
 import { type Figure, figure, pooledBins, pooledDerivations } from './pool.ts';
-import type { Bin, Score } from './score.ts';
 
 const COLUMNS = [
   'engine',

@@ -4,8 +4,9 @@
  */
 import { parseArgs } from 'node:util';
 import { ENGINES } from './engines.ts';
+import type { Score } from './figures.ts';
 import { header, row } from './report.ts';
-import { type Score, score } from './score.ts';
+import { score } from './score.ts';
 import { simulate } from './simulate.ts';
 import type { Difficulty, Simulated, Style } from './types.ts';
 import { worstOf } from './worst.ts';

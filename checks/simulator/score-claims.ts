@@ -1,6 +1,7 @@
 import type { Evidence } from '../../src/evidence/index.ts';
 import type { Answer } from './engine.ts';
-import { binned, type Score } from './score.ts';
+import type { Score } from './figures.ts';
+import { binned } from './figures.ts';
 import type { Truth } from './types.ts';
 
 /** Whether on-sale claims are right as often as stated, and sources as accurate as stated. */

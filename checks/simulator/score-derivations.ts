@@ -1,5 +1,6 @@
 import type { Answer } from './engine.ts';
-import { binned, type Score } from './score.ts';
+import type { Score } from './figures.ts';
+import { binned } from './figures.ts';
 import type { Truth } from './types.ts';
 
 const pair = (a: string, b: string) => (a < b ? `${a} ${b}` : `${b} ${a}`);
