@@ -8,8 +8,6 @@ import { civilOf, dayOf, weekdayOf } from '../evidence/index.ts';
 export interface Cells {
   readonly lo: number[];
   readonly hi: number[];
-  /** Number of days in the cell. */
-  readonly days: number[];
   /** Days of the cell by weekday, Monday first: seven numbers a cell. */
   readonly weekdays: number[];
 }
@@ -30,21 +28,20 @@ export function cellsOf(
   last: number,
 ): Cells {
   const singles = [...points].filter((d) => d >= first && d <= last).sort((a, b) => a - b);
-  const cells: Cells = { lo: [], hi: [], days: [], weekdays: [] };
+  const cells: Cells = { lo: [], hi: [], weekdays: [] };
   let s = 0;
   for (const [lo, hi] of blocksOf(near, first, last)) {
     const from = s;
     while (s < singles.length && singles[s]! <= hi) s++;
     pushBlock(cells, lo, hi, singles, from, s);
-    for (let j = from; j < s; j++) push(cells, singles[j]!, singles[j]!, 1, oneDay(singles[j]!));
+    for (let j = from; j < s; j++) push(cells, singles[j]!, singles[j]!, oneDay(singles[j]!));
   }
   return cells;
 }
 
-function push(cells: Cells, lo: number, hi: number, days: number, weekdays: readonly number[]) {
+function push(cells: Cells, lo: number, hi: number, weekdays: readonly number[]) {
   cells.lo.push(lo);
   cells.hi.push(hi);
-  cells.days.push(days);
   for (const w of weekdays) cells.weekdays.push(w);
 }
 
@@ -60,7 +57,7 @@ function pushBlock(
   if (days === 0) return;
   const counts = weekdayCounts(lo, hi);
   for (let j = from; j < to; j++) counts[weekdayOf(singles[j]!) - 1]!--;
-  push(cells, lo, hi, days, counts);
+  push(cells, lo, hi, counts);
 }
 
 function oneDay(day: number): number[] {

@@ -21,13 +21,18 @@ export interface Workshop {
  * One sweep of the Gibbs sampler (`geman:1984`): rows and products; for each source its lag and its
  * parent, with the days integrated out; every day; every reading; rates, histograms and copying.
  *
+ * @param sources whether lags and parents are drawn too
  * @param tally what the sweep's conditional probabilities are added to, if it is kept
  */
-export function sweep(problem: Problem, state: State, shop: Workshop, tally?: Tally): void {
+export function sweep(
+  problem: Problem,
+  state: State,
+  shop: Workshop,
+  sources: boolean,
+  tally?: Tally,
+): void {
   for (let v = 0; v < problem.nViews; v++) fillRow(problem, state, v);
-  for (let e = 0; e < problem.nEvents; e++)
-    leaveOut(problem, state, e, () => fillProduct(problem, state, e));
-  for (let s = 0; s < problem.nSources; s++) drawSource(problem, state, s, shop);
+  if (sources) drawSources(problem, state, shop);
   for (const e of shop.eventOrder) {
     for (let v = problem.viewStart[e]!; v < problem.viewStart[e + 1]!; v++) {
       refreshRow(problem, state, v);
@@ -38,6 +43,13 @@ export function sweep(problem: Problem, state: State, shop: Workshop, tally?: Ta
     if (tally) addEvent(tally, problem, state, e, total);
   }
   learn(problem, state, tally);
+}
+
+function drawSources(problem: Problem, state: State, shop: Workshop) {
+  for (let e = 0; e < problem.nEvents; e++) {
+    leaveOut(problem, state, e, () => fillProduct(problem, state, e));
+  }
+  for (let s = 0; s < problem.nSources; s++) drawSource(problem, state, s, shop);
 }
 
 /** Does something while an event's own day is not among the counts of weekdays. */
@@ -60,7 +72,7 @@ function drawSource(problem: Problem, state: State, s: number, { viewsOf, kin }:
     for (const v of views) fillRow(problem, state, v);
     predictViews(problem, state, views, plain, lagged);
   }
-  drawParent(problem, state, s, kin, views, plain);
+  drawParent(problem, state, s, kin, plain);
   applyViews(problem, state, views, 1);
 }
 

@@ -1,13 +1,20 @@
-import type { DateProperty, Evidence } from '../evidence/index.ts';
+import { type DateProperty, type Evidence, weekdayOf } from '../evidence/index.ts';
 import { cellsOf } from './cells.ts';
-import { approximateEntries, coarseEntries, type EventCells, exactEntries } from './entries.ts';
+import {
+  approximateEntries,
+  cellOfDay,
+  coarseEntries,
+  type EventCells,
+  exactEntries,
+  overlaps,
+} from './entries.ts';
 import { type Releases, releasesOf } from './events.ts';
 import { Column } from './grow.ts';
 import { binOf, FIXED_HISTS, histOf, UNLISTED_HIST } from './histograms.ts';
 import { calendarOf } from './kernels.ts';
 import { candidateLags } from './lags.ts';
 import { filledShares, type Link, linksOf, siblingsOf } from './links.ts';
-import { LOCAL, MAX_LAGS, type Problem } from './problem.ts';
+import { MAX_LAGS, type Problem } from './problem.ts';
 import { type Statement, statementsOf } from './statements.ts';
 import { rangeOf, supportsOf } from './support.ts';
 import { erasOf, ratesOf, runsOf, seriesHists } from './tables.ts';
@@ -56,7 +63,7 @@ export function compile(evidence: Evidence): Compiled {
   return { problem, statements, releases };
 }
 
-type CellArrays = Pick<Problem, 'cellStart' | 'cellLo' | 'cellHi' | 'cellDays' | 'cellWeekdays'>;
+type CellArrays = Pick<Problem, 'cellStart' | 'cellLo' | 'cellHi' | 'cellWeekday' | 'cellWeekdays'>;
 
 function layCells(
   supports: ReturnType<typeof supportsOf>,
@@ -66,22 +73,21 @@ function layCells(
   const int = (n: number) => new Int32Array(n);
   const lo = new Column(int);
   const hi = new Column(int);
-  const days = new Column(int);
   const weekdays = new Column((n) => new Uint16Array(n));
   const cellStart = new Int32Array(supports.length + 1);
   supports.forEach(({ points, near }, e) => {
     const cells = cellsOf(points, near, first, last);
     for (const d of cells.lo) lo.push(d);
     for (const d of cells.hi) hi.push(d);
-    for (const n of cells.days) days.push(n);
     for (const n of cells.weekdays) weekdays.push(n);
     cellStart[e + 1] = lo.length;
   });
+  const hiDays = hi.done();
   return {
     cellStart,
     cellLo: lo.done(),
-    cellHi: hi.done(),
-    cellDays: Float64Array.from(days.done()),
+    cellHi: hiDays,
+    cellWeekday: Int8Array.from(lo.done(), (d, k) => (hiDays[k] === d ? weekdayOf(d) - 1 : -1)),
     cellWeekdays: weekdays.done(),
   };
 }
@@ -144,11 +150,9 @@ function layLinks(links: readonly Link[][], views: Views, cells: CellArrays) {
     const i = views.viewStatement[v]!;
     if (views.firstView[i] === v) {
       for (const link of links[i]!) {
-        const cell =
-          views.viewLo[v] === views.viewHi[v]
-            ? singleCell(cells, link.event, views.viewLo[v]!)
-            : -1;
-        if (cell >= 0) back[link.event]!.push({ link: event.length, view: v, cell });
+        const slice = sliceOf(cells, link.event);
+        const k = views.viewLo[v] === views.viewHi[v] ? cellOfDay(slice, views.viewLo[v]!) : -1;
+        if (k >= 0) back[link.event]!.push({ link: event.length, view: v, cell: slice.from + k });
         event.push(link.event);
         reading.push(link.reading);
         share.push(link.share);
@@ -184,12 +188,9 @@ function startsOf(lists: readonly (readonly unknown[])[]): Int32Array {
   return start;
 }
 
-/** The cell of an event that is exactly one day, or −1. */
-function singleCell({ cellStart, cellLo, cellHi }: CellArrays, e: number, day: number): number {
-  for (let k = cellStart[e]!; k < cellStart[e + 1]!; k++) {
-    if (cellLo[k] === day && cellHi[k] === day) return k;
-  }
-  return -1;
+function sliceOf({ cellStart, cellLo, cellHi }: CellArrays, e: number): EventCells {
+  const from = cellStart[e]!;
+  return { lo: cellLo, hi: cellHi, from, count: cellStart[e + 1]! - from };
 }
 
 function habitsOf(releases: Releases) {
@@ -238,13 +239,7 @@ function layTerms(
   for (let v = 0; v < nViews; v++) {
     const statement = statements[views.viewStatement[v]!]!;
     const e = views.viewEvent[v]!;
-    const from = cells.cellStart[e]!;
-    const slice: EventCells = {
-      lo: cells.cellLo,
-      hi: cells.cellHi,
-      from,
-      count: cells.cellStart[e + 1]! - from,
-    };
+    const slice = sliceOf(cells, e);
     fillBins(terms.bins, rowStart[v]!, statement.property, statement, slice, yearOf);
     const { spans, uncertain } = statement.values[0]!;
     terms.viewDoubt[v] = uncertain ? 1 : 0;
@@ -331,12 +326,20 @@ class EntryColumns {
   }
 
   private addLag(value: Statement['values'][number], lag: number, cells: EventCells) {
-    const moved = value.spans.map(({ lo, hi }) => ({ lo: lo - lag, hi: hi - lag }));
-    coarseEntries(moved, cells, 0, value.weight, (k, r, c) => {
-      if (r !== LOCAL || (moved.length === 1 && moved[0]!.lo === moved[0]!.hi && c < 0.5)) return;
+    const { lo, hi } = value.spans[0]!;
+    if (value.spans.length === 1 && lo === hi) {
+      const k = cellOfDay(cells, lo - lag);
+      if (k < 0) return;
       this.lagCell.push(k);
-      this.lagCoef.push(c);
-    });
+      this.lagCoef.push(value.weight);
+      return;
+    }
+    for (const span of value.spans) {
+      overlaps(cells, span.lo - lag, span.hi - lag, (k, share) => {
+        this.lagCell.push(k);
+        this.lagCoef.push(value.weight * share);
+      });
+    }
   }
 
   close(v: number) {

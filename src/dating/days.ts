@@ -23,9 +23,8 @@ export function fillProduct(problem: Problem, state: State, e: number): void {
   weekdayWeights(problem, state, e, week);
   const { product, rows } = state;
   for (let k = 0; k < n; k++) {
-    let sum = 0;
-    for (let w = 0; w < 7; w++) sum += problem.cellWeekdays[(from + k) * 7 + w]! * week[w]!;
-    product[from + k] = sum;
+    const single = problem.cellWeekday[from + k]!;
+    product[from + k] = single >= 0 ? week[single]! : blockWeight(problem, from + k);
   }
   cutToSequence(problem, state, e);
   for (let v = problem.viewStart[e]!; v < problem.viewStart[e + 1]!; v++) {
@@ -39,6 +38,12 @@ export function fillProduct(problem: Problem, state: State, e: number): void {
   }
   addBackLinks(problem, state, e);
   rescale(product, from, n);
+}
+
+function blockWeight({ cellWeekdays }: Problem, k: number): number {
+  let sum = 0;
+  for (let w = 0; w < 7; w++) sum += cellWeekdays[k * 7 + w]! * week[w]!;
+  return sum;
 }
 
 function rescale(product: Float64Array, from: number, n: number) {

@@ -142,25 +142,24 @@ function pickLog(state: State, logs: Float64Array): number {
 /**
  * Draws from whom a source derives, all candidates and "none" at once over its whole runs, and then
  * which of its runs are copied. After `dong:2009`, with the days integrated out.
+ *
+ * @param plain what `predictViews` gave for the source's views, which lie in the order of its runs
  */
 export function drawParent(
   problem: Problem,
   state: State,
   s: number,
   kin: Kinship,
-  views: Int32Array,
   plain: Float64Array,
 ): void {
   const { nSources } = problem;
   const runs = kin.runsOf[s]!;
   if (runs.length === 0) return;
   const gains = new Map<number, Float64Array>();
-  const place = new Map<number, number>();
-  for (let j = 0; j < views.length; j++) place.set(views[j]!, j);
+  let j = 0;
   runs.forEach((run, at) => {
     for (let m = problem.runStart[run]!; m < problem.runStart[run + 1]!; m++) {
-      const v = problem.runViews[m]!;
-      addGains(problem, state, v, plain[place.get(v)!]!, gains, at, runs.length);
+      addGains(problem, state, problem.runViews[m]!, plain[j++]!, gains, at, runs.length);
     }
   });
   const candidates = [-1];

@@ -30,6 +30,41 @@ export interface EventCells {
   readonly count: number;
 }
 
+/** Index of the last cell that begins on a day or before it, or −1. */
+function lastFrom({ lo, from, count }: EventCells, day: number): number {
+  let low = 0;
+  let high = count;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (lo[from + middle]! <= day) low = middle + 1;
+    else high = middle;
+  }
+  return low - 1;
+}
+
+/** Index within an event's cells of the cell that is exactly one day, or −1. */
+export function cellOfDay(cells: EventCells, day: number): number {
+  const k = lastFrom(cells, day);
+  return k >= 0 && cells.lo[cells.from + k] === day && cells.hi[cells.from + k] === day ? k : -1;
+}
+
+/** Each cell that shares days with a run of days, and the share of its days that do. */
+export function overlaps(
+  cells: EventCells,
+  first: number,
+  last: number,
+  emit: (k: number, share: number) => void,
+): void {
+  let k = Math.max(0, lastFrom(cells, first));
+  while (k > 0 && cells.lo[cells.from + k] === cells.hi[cells.from + k]) k--;
+  for (; k < cells.count && cells.lo[cells.from + k]! <= last; k++) {
+    const lo = cells.lo[cells.from + k]!;
+    const hi = cells.hi[cells.from + k]!;
+    const shared = Math.min(hi, last) - Math.max(lo, first) + 1;
+    if (shared > 0) emit(k, shared / (hi - lo + 1));
+  }
+}
+
 /** Readings of a value that names one day. Cells that are blocks hold no day that a claim names. */
 export function exactEntries(
   v: number,

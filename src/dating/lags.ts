@@ -1,7 +1,13 @@
 import { MAX_LAGS } from './problem.ts';
 import type { Statement } from './statements.ts';
 
+/** A lag of one day is a reading of its own. */
+const SHORTEST = 2;
 const LONGEST = 400;
+/** Share of a source's comparable days at which a difference recurs. */
+const RECURS = 0.06;
+/** The same where there is so much evidence that chance differences recur too. */
+const RECURS_LARGE = 0.12;
 
 /**
  * Candidate lags of each source: differences from other sources' days for the same release that
@@ -18,7 +24,7 @@ export function candidateLags(statements: readonly Statement[], nSources: number
   const lags = new Int32Array(nSources * MAX_LAGS);
   const nLags = new Int32Array(nSources);
   counts.forEach((map, s) => {
-    const least = Math.max(2, 0.04 * overlaps[s]!);
+    const least = Math.max(2, (overlaps[s]! > 200 ? RECURS_LARGE : RECURS) * overlaps[s]!);
     const best = [...map]
       .filter(([, n]) => n >= least)
       .sort((a, b) => b[1] - a[1] || Math.abs(a[0]) - Math.abs(b[0]) || a[0] - b[0])
@@ -55,7 +61,7 @@ function countDifferences(
       if (q === s) continue;
       met = true;
       const lag = day - other;
-      if (lag !== 0 && Math.abs(lag) <= LONGEST) seen.add(lag);
+      if (Math.abs(lag) >= SHORTEST && Math.abs(lag) <= LONGEST) seen.add(lag);
     }
     if (met) overlaps[s]!++;
     for (const lag of seen) counts[s]!.set(lag, (counts[s]!.get(lag) ?? 0) + 1);

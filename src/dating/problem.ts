@@ -20,8 +20,9 @@ export interface Problem {
   readonly cellStart: Int32Array;
   readonly cellLo: Int32Array;
   readonly cellHi: Int32Array;
-  readonly cellDays: Float64Array;
-  /** Seven counts a cell. */
+  /** Weekday, 0 for Monday, of a cell that is one day; −1 for a block. */
+  readonly cellWeekday: Int8Array;
+  /** Days of the cell by weekday: seven counts a cell. */
   readonly cellWeekdays: Uint16Array;
   readonly habitOf: Int32Array;
   readonly marketOf: Int32Array;

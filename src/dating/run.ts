@@ -10,20 +10,22 @@ export interface Plan {
   readonly chains: number;
   readonly warmUp: number;
   readonly keep: number;
+  /** Lags and parents are drawn every so many sweeps: with much evidence they hardly move. */
+  readonly sources: number;
 }
 
 /** Effort in cell visits that a first answer, and a refined one, may take. */
-const VISITS = { first: 1.5e6, refined: 1.6e7 } as const;
+const VISITS = { first: 1.5e6, refined: 1.1e7 } as const;
 
 /** Fewer chains and sweeps where there is more evidence: more data, fewer modes. */
 export function planFor(problem: Problem, effort: 'first' | 'refined'): Plan {
   const visits = Math.max(1, problem.rowStart[problem.nViews]!);
   const sweeps = VISITS[effort] / visits;
-  if (sweeps < 40) return { chains: 1, warmUp: 8, keep: effort === 'first' ? 4 : 12 };
+  if (sweeps < 40) return { chains: 1, warmUp: 8, keep: effort === 'first' ? 4 : 12, sources: 4 };
   const chains = sweeps < 200 ? 2 : 4;
   const each = Math.min(400, Math.floor(sweeps / chains));
   const warmUp = Math.max(8, Math.floor(each * 0.3));
-  return { chains, warmUp, keep: each - warmUp };
+  return { chains, warmUp, keep: each - warmUp, sources: 1 };
 }
 
 /** Lays out what the chains need besides the problem. */
@@ -90,13 +92,13 @@ export function sample(
   for (let c = 0; c < plan.chains; c++) {
     state = createState(problem, kinds, chance(seed * 1009 + c));
     for (let i = 0; i < plan.warmUp; i++) {
-      sweep(problem, state, shop);
+      sweep(problem, state, shop, i < 6 || i % plan.sources === 0);
       onProgress?.(++done / all);
     }
     const batch = plan.chains > 1 ? plan.keep : Math.ceil(plan.keep / BATCHES);
     for (let i = 0; i < plan.keep; i++) {
       if (i % batch === 0) beginBatch(tally, problem);
-      sweep(problem, state, shop, tally);
+      sweep(problem, state, shop, i % plan.sources === 0, tally);
       onProgress?.(++done / all);
     }
   }

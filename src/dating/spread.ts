@@ -7,8 +7,8 @@ export interface DayWeights {
   readonly p: Float64Array;
 }
 
-/** Days below this probability are left to the next coarser view of a block. */
-const NEGLIGIBLE = 1e-9;
+/** Cells below this probability are left out. */
+const NEGLIGIBLE = 1e-7;
 
 /**
  * Spreads the probability of an event's cells over single days, a block's by weekday.
@@ -22,39 +22,48 @@ export function spreadDays(
   cells: Float64Array,
   week: ArrayLike<number>,
 ): DayWeights {
-  const singles = new Set<number>();
-  const pairs: [number, number][] = [];
-  for (let k = problem.cellStart[e]!; k < problem.cellStart[e + 1]!; k++) {
-    if (problem.cellLo[k] === problem.cellHi[k]) singles.add(problem.cellLo[k]!);
+  const days: number[] = [];
+  const p: number[] = [];
+  const end = problem.cellStart[e + 1]!;
+  for (let k = problem.cellStart[e]!; k < end; ) {
+    const block = problem.cellWeekday[k]! < 0 ? k++ : -1;
+    const density = block < 0 ? 0 : densityOf(problem, block, cells[block]!, week);
+    let next = block < 0 ? 0 : problem.cellLo[block]!;
+    const last = block < 0 ? Number.POSITIVE_INFINITY : problem.cellHi[block]!;
+    for (; k < end && problem.cellWeekday[k]! >= 0 && problem.cellLo[k]! <= last; k++) {
+      const single = problem.cellLo[k]!;
+      if (density > 0) pushDays(next, single - 1, density, week, days, p);
+      if (cells[k]! > NEGLIGIBLE) {
+        days.push(single);
+        p.push(cells[k]!);
+      }
+      next = single + 1;
+    }
+    if (density > 0) pushDays(next, last, density, week, days, p);
   }
-  for (let k = problem.cellStart[e]!; k < problem.cellStart[e + 1]!; k++) {
-    const p = cells[k]!;
-    if (p < NEGLIGIBLE) continue;
-    const lo = problem.cellLo[k]!;
-    const hi = problem.cellHi[k]!;
-    if (lo === hi) pairs.push([lo, p]);
-    else spreadBlock(lo, hi, p, singles, week, pairs);
-  }
-  pairs.sort((a, b) => a[0] - b[0]);
-  const total = pairs.reduce((sum, [, p]) => sum + p, 0);
-  return {
-    days: Int32Array.from(pairs, ([d]) => d),
-    p: Float64Array.from(pairs, ([, p]) => p / total),
-  };
+  const total = p.reduce((sum, q) => sum + q, 0);
+  return { days: Int32Array.from(days), p: Float64Array.from(p, (q) => q / total) };
 }
 
-function spreadBlock(
-  lo: number,
-  hi: number,
-  p: number,
-  singles: ReadonlySet<number>,
-  week: ArrayLike<number>,
-  pairs: [number, number][],
-) {
+/** Probability of one day of a block for each unit of weekday weight; 0 where it is negligible. */
+function densityOf({ cellWeekdays }: Problem, k: number, p: number, week: ArrayLike<number>) {
+  if (p < NEGLIGIBLE) return 0;
   let total = 0;
-  for (let d = lo; d <= hi; d++) if (!singles.has(d) || lo === hi) total += week[weekdayOf(d) - 1]!;
-  for (let d = lo; d <= hi; d++) {
-    if (!singles.has(d)) pairs.push([d, (p * week[weekdayOf(d) - 1]!) / total]);
+  for (let w = 0; w < 7; w++) total += cellWeekdays[k * 7 + w]! * week[w]!;
+  return p / total;
+}
+
+function pushDays(
+  first: number,
+  last: number,
+  density: number,
+  week: ArrayLike<number>,
+  days: number[],
+  p: number[],
+) {
+  for (let d = first; d <= last; d++) {
+    days.push(d);
+    p.push(density * week[weekdayOf(d) - 1]!);
   }
 }
 
