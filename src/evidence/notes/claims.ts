@@ -3,10 +3,11 @@ import { type Completed, withYears } from './borrow-years.ts';
 import type { CueMeaning } from './cues.ts';
 import type { Part } from './dates/part.ts';
 import type { TimePhrase } from './dates/phrases-of-time.ts';
+import { isSaying } from './names-in-words.ts';
 import { type Habit, settle } from './order.ts';
 import type { Passage } from './passage.ts';
 import { type Governed, governedBy } from './properties.ts';
-import { isSaying, type Run, runsIn } from './runs.ts';
+import { type Run, runsIn } from './runs.ts';
 import { sourcesFor } from './sources.ts';
 import { plain } from './tokens.ts';
 import type { NoteClaim } from './types.ts';
@@ -72,9 +73,9 @@ function trustIn(
   let p = time.trust * (done.borrowed ? 0.92 : 1);
   const told = setting.tellsPrinting || passage.printing.length > 0;
   if (own) {
-    p *= governed.cost > 10 ? 0.9 : 0.97;
+    p *= governed.cost > 10 ? 0.9 : 0.95;
     if (governed.cue.touching && !told && !source && setting.kind === 'line') p *= 0.4;
-  } else if (setting.kind === 'date-cell' || setting.meaning !== undefined) p *= 0.96;
+  } else if (setting.kind === 'date-cell' || setting.meaning !== undefined) p *= 0.95;
   else if (setting.kind === 'remark') p *= source ? 0.6 : 0.3;
   else if (source) p *= 0.93;
   else p *= told ? 0.85 : 0.3;
@@ -214,7 +215,7 @@ function placed(
     property,
     value,
     source: source ?? null,
-    p: Math.round(Math.min(p, 0.97) * 100) / 100,
+    p: Math.round(Math.min(p, 0.95) * 100) / 100,
     words: words.replace(/\s+/gu, ' '),
     two_way: parts.length > 1,
     at: passage.tokens[time.from]!.line,

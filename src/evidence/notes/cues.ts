@@ -38,6 +38,7 @@ const KINDS: readonly (readonly [CueKind, PhraseRow])[] = [
   [kind('copyright-year', 2), printed.COPYRIGHT],
   [kind('printed-on', 1.5), printed.PRINTED],
   [kind('none', 0), printed.NO_CLAIM],
+  [kind('none', 4), printed.DENIED],
 ];
 
 const book = phraseBook(KINDS);
@@ -59,7 +60,12 @@ export interface Cue {
 export function cuesIn(tokens: readonly Token[], taken: (at: number) => boolean): Cue[] {
   const own = (match: { from: number; to: number }) =>
     (phraseAt(sourceNouns, tokens, match.from)?.to ?? 0) <= match.to;
-  return phrasesIn(book, tokens, taken)
+  const inNoun = new Uint8Array(tokens.length);
+  for (const noun of phrasesIn(sourceNouns, tokens)) {
+    if (noun.to > noun.from + 1) inNoun.fill(1, noun.from + 1, noun.to);
+  }
+  const closed = (at: number) => inNoun[at] === 1 || taken(at);
+  return phrasesIn(book, tokens, closed)
     .filter(own)
     .map((match) => {
       const single = tokens

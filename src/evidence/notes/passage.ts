@@ -75,9 +75,14 @@ function doubtBefore(
   return time;
 }
 
-/** A line is looked at from several sides one after another; what was read of it is kept that long. */
-const MOST_KEPT = 400;
+/** A line is looked at from several sides; what was read of it is kept until the sheet is read. */
+const MOST_KEPT = 12_000;
 const kept = new Map<string, Passage>();
+
+/** Lets go of everything kept; for when a sheet has been read. */
+export function forgetPassages(): void {
+  kept.clear();
+}
 
 /** Reads the pieces of a text: dates, cues, words of the printing, and what parts them. */
 export function passageOf(text: string, language?: string): Passage {
@@ -124,7 +129,8 @@ function markCue(tokens: readonly Token[], cue: Cue, roles: Role[]): void {
     const sighting = cue.meaning === 'seen-by' || cue.meaning === 'unlisted-on';
     const name =
       cue.meaning === 'unlisted-on' && at > cue.from && /^\p{Lu}/u.test(tokens[at]!.text);
-    if ((noun && sighting) || name) continue;
+    const verb = /^(?:not|t)$/u.test(tokens[at - 1]?.norm ?? '');
+    if ((noun && sighting && !verb) || name) continue;
     roles[at] = 'cue';
   }
 }

@@ -245,6 +245,16 @@ export function printingSpans(
   return spans;
 }
 
+/** A finish that is a part of a source's name: `Silver catalogue`, `Hopea-luettelo`. */
+function inName(tokens: readonly Token[], at: number, to: number): boolean {
+  if (!/^\p{Lu}/u.test(tokens[at]!.text)) return false;
+  const hyphen = tokens[to]?.norm === '-' && !tokens[to]!.gap ? to + 1 : to;
+  const next = tokens[hyphen];
+  if (next === undefined) return false;
+  const capitals = at > 0 && /^\p{Lu}\p{Ll}/u.test(next.text) && hyphen === to;
+  return phraseAt(sourceNouns, tokens, hyphen) !== undefined || capitals;
+}
+
 function spanAt(
   tokens: readonly Token[],
   at: number,
@@ -266,7 +276,8 @@ function spanAt(
   }
   if (language) return { from: at, to: language.to, column: 'language', value: language.value };
   const finish = phraseAt(finishes, tokens, at);
-  if (finish) return { from: at, to: finish.to, column: 'finish', value: finish.value };
+  if (finish && !inName(tokens, at, finish.to))
+    return { from: at, to: finish.to, column: 'finish', value: finish.value };
   const product = productAt(tokens, at, free);
   if (!product) return undefined;
   const value = text.slice(tokens[product.from]!.start, tokens[product.to - 1]!.end);

@@ -14,6 +14,9 @@ export interface Governed {
 const PER_BOUNDARY = 6;
 const PER_RANK = 4;
 const FARTHEST = 22;
+/** A new statement begins with these. */
+const AND =
+  /^(?:and|but|while|whereas|und|aber|et|mais|y|pero|e|mas|ma|och|og|men|ja|mutta|i|ale|en|maar|so|because|though)$/u;
 
 /** A year alone is what labels and copyright lines bear. */
 function suits(meaning: CueMeaning, time: TimePhrase): boolean {
@@ -33,6 +36,9 @@ function costOf(passage: Passage, cue: Cue, time: TimePhrase): number {
     const boundary = passage.boundaries[at];
     if (boundary === 'hard') return Number.POSITIVE_INFINITY;
     if (passage.roles[at] === 'date') return Number.POSITIVE_INFINITY;
+    if (!left && boundary === 'light' && AND.test(passage.tokens[at + 1]?.norm ?? '')) {
+      return Number.POSITIVE_INFINITY;
+    }
     const colon = left && at === from && /^[:=(]$/u.test(passage.tokens[at]!.text);
     const bracket = !left && at === from && passage.tokens[at]!.text === '(';
     cost += boundary === 'light' && !colon && !bracket ? PER_BOUNDARY : 1;

@@ -5,7 +5,7 @@ import { leftOver } from './left-over.ts';
 import { headingForm, isRule, linesOf, type RawLine } from './lines.ts';
 import { namesIn } from './names.ts';
 import { joining } from './paragraphs.ts';
-import { type Passage, passageOf } from './passage.ts';
+import { forgetPassages, type Passage, passageOf } from './passage.ts';
 import { type PrintingSpan, printingOf } from './printing.ts';
 import { readTable } from './read-table.ts';
 import { habitIn, merged, type Section, sectionOf } from './section.ts';
@@ -46,6 +46,7 @@ export function readNotes(text: string, context: NotesContext = {}): NotesReadin
   const state: State = { lines, known, habits, language: context.language, open: [], out: [] };
   let at = 0;
   while (at < lines.length) at = step(state, at);
+  forgetPassages();
   return { lines: state.out };
 }
 

@@ -6,6 +6,7 @@ import { leftOver } from './left-over.ts';
 import type { Habit } from './order.ts';
 import { type Passage, passageOf } from './passage.ts';
 import { printingOf } from './printing.ts';
+import { runsIn } from './runs.ts';
 import type { Section } from './section.ts';
 import type { TextTable } from './tables.ts';
 import type { NoteClaim, NoteLine, PrintingWords } from './types.ts';
@@ -66,6 +67,28 @@ function columnsOf(table: TextTable, known: ReadonlySet<string>, language?: stri
       return { role: 'date' as const, sure: false, ...withHabit };
     return { ...column, ...withHabit };
   });
+}
+
+/** Where no head says so, the column whose cells name sources is the one of the sources. */
+function withSources(
+  columns: readonly Column[],
+  table: TextTable,
+  known: ReadonlySet<string>,
+): Column[] {
+  if (columns.some((column) => column.role === 'source' || column.source !== undefined))
+    return [...columns];
+  const share = (at: number) => {
+    const cells = table.rows.map((row) => row.cells[at] ?? '').filter((cell) => !EMPTY.test(cell));
+    const named = cells.filter((cell) => {
+      const passage = passageOf(cell);
+      return passage.printing.length === 0 && runsIn(passage, known).some((run) => run.score >= 1);
+    });
+    return cells.length === 0 ? 0 : named.length / cells.length;
+  };
+  const at = columns.findIndex(
+    (column, i) => i > 0 && !column.sure && column.role !== 'date' && share(i) > 0.6,
+  );
+  return columns.map((column, i) => (i === at ? { ...column, role: 'source' as const } : column));
 }
 
 function own(column: Column, cell: string, words: Record<string, string>): void {
@@ -132,7 +155,7 @@ export function readTable(
   habits: Habits,
   language?: string,
 ): NoteLine[] {
-  const columns = columnsOf(table, known, language);
+  const columns = withSources(columnsOf(table, known, language), table, known);
   return withDittos(table.rows, columns).map((row) => {
     const told = rowPrinting(columns, row.cells);
     const rowSource = sourceIn(columns, row.cells);

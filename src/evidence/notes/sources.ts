@@ -42,6 +42,20 @@ function selfEvident(governed: Governed | undefined): boolean {
   return /^(?:cover-date|label-year|copyright-year)$/u.test(governed?.meaning ?? '');
 }
 
+/** `announced for spring 97, out 12 June 97 (Sheaf)`: only a dash lends the source to both. */
+function ofAnother(
+  passage: Passage,
+  run: Run,
+  index: number,
+  governed: readonly (Governed | undefined)[],
+): boolean {
+  const next = passage.times[index + 1];
+  if (!next || next.from >= run.from || passage.tokens[run.from - 1]?.norm === '-') return false;
+  let last = index + 1;
+  while (passage.times[last + 1] && passage.times[last + 1]!.from < run.from) last += 1;
+  return (governed[index]?.meaning ?? 'on-sale') !== (governed[last]?.meaning ?? 'on-sale');
+}
+
 /** For every date of a passage the run of words that names its source, if any. */
 export function sourcesFor(
   passage: Passage,
@@ -59,6 +73,7 @@ export function sourcesFor(
     for (let r = first; r < strong.length && strong[r]!.from < reach; r += 1) {
       const cost = costOf(passage, strong[r]!, index);
       if (cost >= OVER_DATE - 6 && selfEvident(governed[index])) continue;
+      if (ofAnother(passage, strong[r]!, index, governed)) continue;
       if (cost < least) {
         least = cost;
         best = strong[r];

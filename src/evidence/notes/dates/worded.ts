@@ -153,7 +153,13 @@ export function monthAlone(
   spoken: ReadonlySet<string>,
 ): Found | undefined {
   const month = monthAt(tokens, at);
-  if (!month || !believed(month, false, spoken)) return undefined;
+  const before = tokens[at - 1];
+  const capital = /^(?:May|MAY)$/u.test(tokens[at]?.text ?? '');
+  const led =
+    before === undefined ||
+    before.kind === 'sym' ||
+    /^(?:in|for|by|of|since|until|late|early|mid)$/u.test(before.norm);
+  if (!month || !believed(month, capital && led, spoken)) return undefined;
   const extra = { languages: month.languages, trust: 0.8 };
   return found(at, month.to, { month: month.month }, 'worded', extra);
 }

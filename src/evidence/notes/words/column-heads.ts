@@ -28,7 +28,7 @@ export const COLUMN_HEADS: readonly (readonly [ColumnRole, PhraseRow])[] = [
   [
     'source',
     {
-      en: 'source|sources|src|who|who says|where from|from|reference|ref|refs|according to|authority|witness|says who|origin|where|found in|seen in|evidence|where found|provenance|cited|citation|via',
+      en: 'source|sources|src|who|who says|who says so|who said so|said by|told by|stated by|seen by whom|whose word|where from|from|reference|ref|refs|according to|authority|witness|says who|origin|where|found in|seen in|evidence|where found|provenance|cited|citation|via',
       de: 'quelle|quellen|beleg|woher|wer|wo|fundstelle',
       fr: 'source|sources|référence|réf|origine|qui|où',
       es: 'fuente|fuentes|origen|quién|referencia|dónde',

@@ -101,3 +101,16 @@ export const NO_CLAIM: PhraseRow = {
   ko: '열람|업데이트|문의|주문|결제|발송|현재',
   zh: '访问|查询|更新|询问|詢問|订购|付款',
 };
+
+/** Words that deny a sighting: the date beside them is none. */
+export const DENIED: PhraseRow = {
+  en: 'nobody has seen|nobody saw|nobody has|nobody _ dated before|no one has seen|no one saw|have never seen|has never seen|i have never seen|never saw',
+  de: 'niemand hat|niemand sah',
+  fr: "personne n ' a",
+  es: 'nadie ha',
+  pt: 'ninguém viu',
+  it: 'nessuno ha',
+  fi: 'kukaan ei',
+  sv: 'ingen har',
+  da: 'ingen har',
+};
