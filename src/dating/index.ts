@@ -1,2 +1,3 @@
 export { type DateOptions, date } from './date.ts';
+export { type DatedEvent, type Order, sequencePosterior } from './poset.ts';
 export type * from './types.ts';

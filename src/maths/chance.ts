@@ -11,14 +11,15 @@ export interface Chance {
 }
 
 /**
- * A source of chance from a seed: the small fast counter generator sfc32 (`salmon:2011` on counters,
- * `doty-humphrey:2010` for this one), normals by Marsaglia's polar method (`marsaglia:1964`), gammas by
+ * A source of chance from a seed: the small fast counter generator sfc32 (
+ * `doty-humphrey:2010`), normals by Marsaglia's polar method (`marsaglia:1964`), gammas by
  * Marsaglia and Tsang (`marsaglia:2000`). Not for secrets.
  *
  * @param seed any whole number
  */
 export function chance(seed: number): Chance {
-  if (!Number.isSafeInteger(seed)) throw new RangeError(`chance requires a whole seed, not ${seed}`);
+  if (!Number.isSafeInteger(seed))
+    throw new RangeError(`chance requires a whole seed, not ${seed}`);
   const uniform = sfc32(seed);
   const normal = polar(uniform);
   return {
@@ -84,7 +85,11 @@ function gammaOf(shape: number, uniform: () => number, normal: () => number): nu
  *
  * @param concentrations one number above 0 for each share
  */
-export function dirichlet(random: Chance, concentrations: ArrayLike<number>, out: Float64Array): void {
+export function dirichlet(
+  random: Chance,
+  concentrations: ArrayLike<number>,
+  out: Float64Array,
+): void {
   let sum = 0;
   for (let i = 0; i < out.length; i++) {
     out[i] = random.gamma(concentrations[i]!) + 1e-300;
@@ -94,7 +99,12 @@ export function dirichlet(random: Chance, concentrations: ArrayLike<number>, out
 }
 
 /** The index drawn in proportion to non-negative weights; `total` is their sum. */
-export function pick(random: Chance, weights: ArrayLike<number>, total: number, length = weights.length): number {
+export function pick(
+  random: Chance,
+  weights: ArrayLike<number>,
+  total: number,
+  length = weights.length,
+): number {
   let left = random.uniform() * total;
   for (let i = 0; i < length; i++) {
     left -= weights[i]!;
