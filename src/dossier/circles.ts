@@ -14,9 +14,12 @@ export interface Circle {
   readonly ids: readonly string[];
 }
 
+/** Circles that are named; of a greater knot all edges are taken as lying in one. */
+const NAMED = 1000;
+
 /**
- * All edges that lie in a circle, and circles that name every one of them. Time grows with the
- * number of edges where there is no circle.
+ * All edges that lie in a circle, and circles that name every one of them, 1,000 at most. Time grows
+ * with the number of edges where there is no circle.
  */
 export function circlesOf(edges: readonly Edge[]): {
   readonly circles: readonly Circle[];
@@ -28,6 +31,10 @@ export function circlesOf(edges: readonly Edge[]): {
   const circles: Circle[] = [];
   for (const edge of left) {
     if (within.has(edge)) continue;
+    if (circles.length >= NAMED) {
+      within.add(edge);
+      continue;
+    }
     const way = wayBetween(edge.to, edge.from, out);
     if (way === undefined) continue;
     for (const step of [edge, ...way]) within.add(step);
@@ -77,7 +84,7 @@ function wayBetween(
   if (!reachedBy.has(to)) return undefined;
   const way: Edge[] = [];
   for (let edge = reachedBy.get(to); edge !== undefined; edge = reachedBy.get(edge.from)) {
-    way.unshift(edge);
+    way.push(edge);
   }
-  return way;
+  return way.reverse();
 }

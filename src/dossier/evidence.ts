@@ -45,15 +45,14 @@ function recordsOf(table: ReadTable | undefined): Record<string, string>[] {
   });
 }
 
-function printingsOf({ tables, printings: { forwards } }: Ground): Printing[] {
+/** Printings of their own: no id that was given up, and none that only stands for its parts. */
+function printingsOf({ tables, printings: { forwards, parts } }: Ground): Printing[] {
   const rows = recordsOf(tables.get('printings.csv')) as unknown as Printing[];
   return rows
-    .filter((printing) => !forwards.has(printing.id))
-    .map(({ replaced_by: _, ...printing }) => {
-      const whole = printing.part_of;
-      return whole === undefined
-        ? printing
-        : { ...printing, part_of: forwards.get(whole) ?? whole };
+    .filter(({ id }) => !forwards.has(id) && !parts.has(id))
+    .map(({ replaced_by: _, part_of: whole, ...printing }) => {
+      if (whole === undefined || whole === 'none') return printing;
+      return { ...printing, part_of: forwards.get(whole) ?? whole };
     });
 }
 

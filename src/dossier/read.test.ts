@@ -39,7 +39,6 @@ describe('readDossier', () => {
     });
     const { evidence } = dossier;
     expect(evidence.printings).toEqual([
-      { id: 'sol' },
       { id: 'sol-a', language: 'fi', product: 'box', part_of: 'sol' },
       { id: 'sol-b', language: 'fi', product: 'box', part_of: 'sol' },
       { id: 'sol-c', language: 'ko', product: 'other' },
