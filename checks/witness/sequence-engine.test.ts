@@ -9,16 +9,19 @@ const ordinary = [
   { first: -1, weights: [2, 7, 1, 8, 2, 8, 1, 8, 2] },
   flat(3, 6),
 ];
-const before = (earlier: number, later: number, strict = true) => ({ earlier, later, strict });
+const precedes = (earlier: number, later: number, strict = true) => ({ earlier, later, strict });
 
 // Source: enumeration of every combination of days, written apart from the engine.
 describe('sequencePosterior against enumeration', () => {
   it.each([
     ['no facts', []],
-    ['a chain', [before(0, 1), before(1, 2), before(2, 3)]],
-    ['a tree, one fact weak', [before(0, 1), before(0, 2, false), before(3, 2)]],
-    ['a circle of facts', [before(0, 1), before(0, 2), before(1, 3), before(2, 3)]],
-    ['two circles', [before(0, 1), before(0, 2), before(1, 3), before(2, 3, false), before(0, 3)]],
+    ['a chain', [precedes(0, 1), precedes(1, 2), precedes(2, 3)]],
+    ['a tree, one fact weak', [precedes(0, 1), precedes(0, 2, false), precedes(3, 2)]],
+    ['a circle of facts', [precedes(0, 1), precedes(0, 2), precedes(1, 3), precedes(2, 3)]],
+    [
+      'two circles',
+      [precedes(0, 1), precedes(0, 2), precedes(1, 3), precedes(2, 3, false), precedes(0, 3)],
+    ],
   ])('agrees for %s', (_, orders) => {
     const found = sequencePosterior(ordinary, orders).weights;
     const truth = enumerateSequence(ordinary, orders).weights;
@@ -32,6 +35,6 @@ describe('sequencePosterior against enumeration', () => {
   });
 
   it('throws where no days are left', () => {
-    expect(() => sequencePosterior([flat(5, 2), flat(1, 2)], [before(0, 1)])).toThrow(RangeError);
+    expect(() => sequencePosterior([flat(5, 2), flat(1, 2)], [precedes(0, 1)])).toThrow(RangeError);
   });
 });

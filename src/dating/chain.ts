@@ -1,6 +1,7 @@
 import { drawReadings } from './attribution.ts';
 import { drawDay, fillProduct } from './days.ts';
 import { applyViews, drawLag, drawParent, type Kinship, predictViews } from './derivation.ts';
+import { drawGroup, type Group } from './groups.ts';
 import { fillRow, refreshRow } from './likelihood.ts';
 import { MAX_LAGS, type Problem } from './problem.ts';
 import { drawRates, fillShares } from './rates.ts';
@@ -13,7 +14,9 @@ export interface Workshop {
   readonly kin: Kinship;
   /** For each source, its views that belong to a run. */
   readonly viewsOf: readonly Int32Array[];
-  /** Events, sequence facts' earlier ones first. */
+  /** Groups of events whose days are drawn together. */
+  readonly groups: readonly Group[];
+  /** The other events, sequence facts' earlier ones first. */
   readonly eventOrder: Int32Array;
 }
 
@@ -33,16 +36,24 @@ export function sweep(
 ): void {
   for (let v = 0; v < problem.nViews; v++) fillRow(problem, state, v);
   if (sources) drawSources(problem, state, shop);
+  for (const group of shop.groups) {
+    for (const e of group.events) refreshEvent(problem, state, e);
+    if (!drawGroup(problem, state, group, tally))
+      throw new RangeError('the sequence leaves no day');
+  }
   for (const e of shop.eventOrder) {
-    for (let v = problem.viewStart[e]!; v < problem.viewStart[e + 1]!; v++) {
-      refreshRow(problem, state, v);
-    }
+    refreshEvent(problem, state, e);
     if (state.day[e] !== NO_DAY) countWeekday(problem, state, e, -1);
     fillProduct(problem, state, e);
     const total = drawDay(problem, state, e);
     if (tally) addEvent(tally, problem, state, e, total);
   }
   learn(problem, state, tally);
+}
+
+function refreshEvent(problem: Problem, state: State, e: number) {
+  for (let v = problem.viewStart[e]!; v < problem.viewStart[e + 1]!; v++)
+    refreshRow(problem, state, v);
 }
 
 function drawSources(problem: Problem, state: State, shop: Workshop) {

@@ -8,16 +8,13 @@ import { countWeekday, weekdayWeights } from './weekdays.ts';
 
 const week = new Float64Array(7);
 
-/** Takes an event's day out of the counts of weekdays, if it has one. */
-export function forgetDay(problem: Problem, state: State, e: number): void {
-  if (state.day[e] !== NO_DAY) countWeekday(problem, state, e, -1);
-}
-
 /**
  * Fills `product` for an event: weekday prior, sequence facts with the neighbours' current days, and
  * all its statements. The largest entry is 1.
+ *
+ * @param cut false leaves the sequence facts out
  */
-export function fillProduct(problem: Problem, state: State, e: number): void {
+export function fillProduct(problem: Problem, state: State, e: number, cut = true): void {
   const from = problem.cellStart[e]!;
   const n = problem.cellStart[e + 1]! - from;
   weekdayWeights(problem, state, e, week);
@@ -26,7 +23,7 @@ export function fillProduct(problem: Problem, state: State, e: number): void {
     const single = problem.cellWeekday[from + k]!;
     product[from + k] = single >= 0 ? week[single]! : blockWeight(problem, from + k);
   }
-  cutToSequence(problem, state, e);
+  if (cut) cutToSequence(problem, state, e);
   for (let v = problem.viewStart[e]!; v < problem.viewStart[e + 1]!; v++) {
     const at = problem.rowStart[v]!;
     if (state.copyOf[v]! < 0) {
@@ -100,19 +97,32 @@ function addBackLinks(problem: Problem, state: State, e: number) {
 export function drawDay(problem: Problem, state: State, e: number): number {
   const from = problem.cellStart[e]!;
   const n = problem.cellStart[e + 1]! - from;
-  const weights = state.product.subarray(from, from + n);
+  let total = totalOf(state, from, n);
+  if (!(total > 0)) {
+    for (let k = from; k < from + n; k++) state.product[k] = 1;
+    cutToSequence(problem, state, e);
+    total = totalOf(state, from, n);
+  }
+  if (!(total > 0)) throw new RangeError(`no day is left near ${isoOf(problem.first)}`);
+  const k = pick(state.random, state.product.subarray(from, from + n), total, n);
+  setDay(problem, state, e, k, dayWithin(problem, state, e, from + k));
+  return total;
+}
+
+function totalOf({ product }: State, from: number, n: number): number {
   let total = 0;
-  for (let k = 0; k < n; k++) total += weights[k]!;
-  if (!(total > 0))
-    throw new RangeError(`no day is left for event ${e} near ${isoOf(problem.first)}`);
-  const k = pick(state.random, weights, total, n);
+  for (let k = from; k < from + n; k++) total += product[k]!;
+  return total;
+}
+
+/** Gives an event a day and the cell that holds it, counts its weekday and looks up its views. */
+export function setDay(problem: Problem, state: State, e: number, k: number, day: number): void {
   state.cell[e] = k;
-  state.day[e] = dayWithin(problem, state, e, from + k);
+  state.day[e] = day;
   countWeekday(problem, state, e, 1);
   for (let v = problem.viewStart[e]!; v < problem.viewStart[e + 1]!; v++) {
     state.current[v] = state.rows[problem.rowStart[v]! + k]!;
   }
-  return total;
 }
 
 /** A day within a block, by the weights of weekdays and within what the sequence allows. */

@@ -272,35 +272,47 @@ function message(
   return out;
 }
 
+/** Whether the facts form no circle, directions aside. */
+export function isForest(n: number, orders: readonly Order[]): boolean {
+  return cyclicCore(n, orders, []).size === 0;
+}
+
 /**
- * Draws one day for each event from their joint distribution, where the facts form a forest.
+ * Draws one day for each event from their joint distribution under facts that form a forest, and
+ * gives each one's marginal distribution, normalised.
  *
- * @returns days, or undefined where they form a circle or leave no day
+ * @returns undefined where the facts leave no day
  */
-export function drawSequence(
+export function drawForest(
   events: readonly DatedEvent[],
   orders: readonly Order[],
   random: Chance,
-): Int32Array | undefined {
-  if (cyclicCore(events.length, orders, []).size > 0) return undefined;
+): { days: Int32Array; marginals: Float64Array[] } | undefined {
   const { up, tie } = walkForest(events.length, orders);
   const { inward } = messagesUp(events, up, tie);
   const days = new Int32Array(events.length);
   for (let i = up.length - 1; i >= 0; i--) {
     const e = up[i]!;
-    const order = tie[e];
-    const weights = inward[e]!.slice();
-    if (order) {
-      const parent = order.earlier === e ? order.later : order.earlier;
-      weights.forEach((_, j) => {
-        const day = events[e]!.first + j;
-        const gap = order.earlier === e ? days[parent]! - day : day - days[parent]!;
-        if (gap < 0 || (order.strict && gap === 0)) weights[j] = 0;
-      });
-    }
+    const weights = besideParent(events[e]!.first, inward[e]!, e, tie[e], days);
     const total = sum(weights);
     if (!(total > 0)) return undefined;
     days[e] = events[e]!.first + pick(random, weights, total);
   }
-  return days;
+  return { days, marginals: forestMarginals(events, orders, []).marginals };
+}
+
+/** The weights of an event's days that the fact towards its drawn parent allows. */
+function besideParent(
+  first: number,
+  inward: Float64Array,
+  e: number,
+  order: Order | undefined,
+  days: Int32Array,
+): Float64Array {
+  if (!order) return inward;
+  const parent = days[order.earlier === e ? order.later : order.earlier]!;
+  return inward.map((w, j) => {
+    const gap = order.earlier === e ? parent - first - j : first + j - parent;
+    return gap < 0 || (order.strict && gap === 0) ? 0 : w;
+  });
 }

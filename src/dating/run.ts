@@ -1,6 +1,7 @@
 import type { Evidence } from '../evidence/index.ts';
 import { chance } from '../maths/index.ts';
 import { sweep, type Workshop } from './chain.ts';
+import { forestGroups } from './groups.ts';
 import type { Problem } from './problem.ts';
 import { createState, type State } from './state.ts';
 import { beginBatch, createTally, type Tally } from './tally.ts';
@@ -48,7 +49,10 @@ export function workshopOf(evidence: Evidence, problem: Problem): Workshop {
     }
     return Int32Array.from(views);
   });
-  return { kin: { cites, runsOf }, viewsOf, eventOrder: sequenceOrder(problem) };
+  const groups = forestGroups(problem);
+  const grouped = new Set(groups.flatMap(({ events }) => events));
+  const eventOrder = sequenceOrder(problem).filter((e) => !grouped.has(e));
+  return { kin: { cites, runsOf }, viewsOf, groups, eventOrder };
 }
 
 /** Events so that each comes after those that sequence facts put before it. */

@@ -49,6 +49,12 @@ export function addEvent(
     sum[k]! += state.product[k]! / total;
 }
 
+/** Adds an event's distribution that is given by day, with the cell of each day. */
+export function addCells(tally: Tally, from: number, cells: Int32Array, p: Float64Array): void {
+  const sum = tally.batches.at(-1)!;
+  for (let j = 0; j < p.length; j++) sum[from + cells[j]!]! += p[j]!;
+}
+
 /** Adds what one kept sweep holds of lags, derivations and days; readings are added as drawn. */
 export function addSweep(tally: Tally, problem: Problem, state: State): void {
   tally.sweeps++;
