@@ -1,4 +1,5 @@
 import { type Token, tokensOf } from './tokens.ts';
+import { register } from './vocabulary.ts';
 
 /** Phrases of one meaning in one language, separated by `|`. */
 export type PhraseRow = Readonly<Record<string, string>>;
@@ -18,10 +19,10 @@ export interface PhraseMatch<T> {
   readonly languages: readonly string[];
 }
 
-/** Words to look for, by their first letters. */
+/** Phrases to look for, by the number of their first word or of its first letters. */
 export interface PhraseBook<T> {
-  readonly whole: ReadonlyMap<string, readonly Entry<T>[]>;
-  readonly begun: ReadonlyMap<string, readonly Entry<T>[]>;
+  readonly whole: readonly (readonly Entry<T>[] | undefined)[];
+  readonly begun: readonly (readonly Entry<T>[] | undefined)[];
 }
 
 /** At most this many words may stand in the place of `_`. */
@@ -47,18 +48,21 @@ function wordsOf(phrase: string): string[] {
  * or more), `_` for one to four words.
  */
 export function phraseBook<T>(rows: Iterable<readonly [T, PhraseRow]>): PhraseBook<T> {
-  const whole = new Map<string, Entry<T>[]>();
-  const begun = new Map<string, Entry<T>[]>();
+  const whole: (Entry<T>[] | undefined)[] = [];
+  const begun: (Entry<T>[] | undefined)[] = [];
   for (const [value, row] of rows) {
     for (const [language, phrases] of Object.entries(row)) {
       for (const phrase of phrases.split('|')) {
         const words = wordsOf(phrase);
         const first = words[0];
         if (first === undefined) continue;
-        const [map, key] = first.endsWith('*') ? [begun, first.slice(0, 3)] : [whole, first];
-        const entries = map.get(key) ?? [];
+        const stem = first.endsWith('*');
+        const list = stem ? begun : whole;
+        const key = register(stem ? first.slice(0, 3) : first);
+        while (list.length <= key) list.push(undefined);
+        const entries = list[key] ?? [];
         entries.push({ words, value, language });
-        map.set(key, entries);
+        list[key] = entries;
       }
     }
   }
@@ -104,8 +108,8 @@ export function phraseAt<T>(
 ): PhraseMatch<T> | undefined {
   const token = tokens[at];
   if (token === undefined) return undefined;
-  const exact = book.whole.get(token.norm);
-  const begun = book.begun.get(token.stem);
+  const exact = book.whole[token.word];
+  const begun = book.begun[token.stem];
   if (exact === undefined && begun === undefined) return undefined;
   let to = at;
   let best: Entry<T> | undefined;
@@ -128,7 +132,7 @@ export function phraseAt<T>(
 
 /** Whether some phrase of the book begins like the token. */
 export function opens<T>(book: PhraseBook<T>, token: Token): boolean {
-  return book.whole.has(token.norm) || book.begun.has(token.stem);
+  return book.whole[token.word] !== undefined || book.begun[token.stem] !== undefined;
 }
 
 function freeTo(tokens: readonly Token[], at: number, taken: (at: number) => boolean): number {

@@ -37,7 +37,7 @@ function fromSigns(signs: readonly number[]): number {
 
 function eraAt(tokens: readonly Token[], at: number): { before: number; to: number } | undefined {
   const token = tokens[at];
-  if (token === undefined) return undefined;
+  if (token === undefined || (token.kind !== 'cjk' && token.kind !== 'word')) return undefined;
   const word = ERAS[token.norm];
   if (word !== undefined) return { before: word, to: at + 1 };
   const pair = ERAS[token.norm + (tokens[at + 1]?.norm ?? '')];
