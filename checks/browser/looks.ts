@@ -34,6 +34,7 @@ async function walk(page: Page, url: string, look: string): Promise<void> {
   for (const [name, hash] of SCREENS) {
     await page.goto(`${url}${hash}`);
     await page.waitForSelector('h1');
+    if (name === 'chronology') await page.waitForSelector('.lane .ink', { timeout: 60_000 });
     await page.waitForTimeout(250);
     await shoot(page, `${look}-${name}`);
     if (name === 'printings' || name === 'sources' || name === 'products') {
@@ -46,6 +47,7 @@ async function walk(page: Page, url: string, look: string): Promise<void> {
   await page.locator('.lane').nth(4).click();
   await page.locator('.claim details summary').first().click();
   await page.locator('.add-claim').click();
+  await page.waitForSelector('.claim-form input');
   await shoot(page, `${look}-why`);
   await page.keyboard.press('Escape');
   await page.keyboard.press('Control+k');
@@ -60,7 +62,7 @@ async function walk(page: Page, url: string, look: string): Promise<void> {
       'no. 14 foil, wave 1 – pub. page 24.9.93; checklist oct 93\nask about the tin\nkorean 15, seen 3/4/96',
     );
   await page.getByRole('button', { name: 'Read them' }).click();
-  await page.waitForSelector('.note-lines');
+  await page.waitForSelector('.note-lines, .paste .trouble');
   await shoot(page, `${look}-recognised`);
 }
 

@@ -129,23 +129,24 @@ function answer(stage: Stage, path: string, body: string, response: ServerRespon
   response.end(JSON.stringify(found));
 }
 
+function noteLine(line: number, printing: Cells | null, leftOver: string, claims: object[] = []) {
+  const context = { printing: null, source: null, year: null };
+  return { line, printing, claims, left_over: leftOver, kind: 'item', context };
+}
+
+function noteClaim(property: string, value: string, source: string | null, p: number) {
+  return { property, value, source, p, words: '', two_way: value.startsWith('[') };
+}
+
 const NOTES = {
   lines: [
-    {
-      line: 1,
-      printing: { number: '14', finish: 'foil', wave: '1' },
-      claims: [
-        { property: 'on-sale', value: '1993-09-24', source: 'pub. page', p: 0.97 },
-        { property: 'on-sale', value: '1993-10', source: 'checklist', p: 0.9 },
-      ],
-      left_over: '',
-    },
-    { line: 2, printing: null, claims: [], left_over: 'ask about the tin' },
-    {
-      line: 3,
-      printing: { number: '15', language: 'ko' },
-      claims: [{ property: 'seen-by', value: '[1996-03-04,1996-04-03]', source: null, p: 0.62 }],
-      left_over: '',
-    },
+    noteLine(1, { number: '14', finish: 'foil', wave: '1' }, '', [
+      noteClaim('on-sale', '1993-09-24', 'pub. page', 0.97),
+      noteClaim('on-sale', '1993-10', 'checklist', 0.9),
+    ]),
+    noteLine(2, null, 'ask about the tin'),
+    noteLine(3, { number: '15', language: 'ko' }, '', [
+      noteClaim('seen-by', '[1996-03-04,1996-04-03]', null, 0.62),
+    ]),
   ],
 };

@@ -1,3 +1,4 @@
+import { Field } from '../claims/Field.tsx';
 import { readDate } from '../claims/readDate.ts';
 import { Chance } from '../marks/index.ts';
 import { isDateProperty, PROPERTIES, sayEdtf } from '../words/index.ts';
@@ -26,13 +27,19 @@ export function NoteClaim({ claim, name, set }: Props) {
           ))}
         </select>
       </label>
-      <label className="field">
-        <span>as</span>
-        <input value={claim.value} onChange={(event) => set({ value: event.target.value })} />
-        <span className={date?.wrong ? 'hint wrong' : 'hint'}>
-          {date ? date.wrong || sayEdtf(claim.value) : ''}
-        </span>
-      </label>
+      <Field
+        label="as"
+        hint={date ? date.wrong || sayEdtf(claim.value) : ''}
+        wrong={Boolean(date?.wrong)}
+      >
+        {(ties) => (
+          <input
+            {...ties}
+            value={claim.value}
+            onChange={(event) => set({ value: event.target.value })}
+          />
+        )}
+      </Field>
       <label className="field">
         <span>by</span>
         <input

@@ -37,7 +37,7 @@ export function NoteLine({ line, draft, set }: Props) {
                 </option>
               ))}
             </select>
-            {line.carried ? <span className="doubt">taken from the line before</span> : null}
+            {line.carried ? <span className="doubt">taken from the lines above</span> : null}
           </label>
           {line.claims.map((claim, at) => (
             <NoteClaim

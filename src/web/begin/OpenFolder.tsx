@@ -19,7 +19,9 @@ export function OpenFolder() {
       <h2>Or open a folder</h2>
       <form className="open-folder" onSubmit={submit}>
         <Field label="Its full path; it must hold printings.csv">
-          <input value={folder} onChange={(event) => setFolder(event.target.value)} />
+          {(ties) => (
+            <input {...ties} value={folder} onChange={(event) => setFolder(event.target.value)} />
+          )}
         </Field>
         <button type="submit" className="choice" disabled={opening.isPending}>
           Open

@@ -22,12 +22,15 @@ export function Paste({ done }: { readonly done: (draft: Draft) => void }) {
   return (
     <form className="paste" onSubmit={submit}>
       <Field label="Your notes">
-        <textarea
-          rows={10}
-          value={text}
-          placeholder={EXAMPLE}
-          onChange={(event) => setText(event.target.value)}
-        />
+        {(ties) => (
+          <textarea
+            {...ties}
+            rows={10}
+            value={text}
+            placeholder={EXAMPLE}
+            onChange={(event) => setText(event.target.value)}
+          />
+        )}
       </Field>
       {read.error ? (
         <p className="trouble" role="alert">

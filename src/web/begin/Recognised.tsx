@@ -42,7 +42,14 @@ export function Recognised({ draft, set, back }: Props) {
       <PrintingTable draft={draft} set={set} />
       <form className="name-card" onSubmit={submit}>
         <Field label="Name of the card">
-          <input value={title} onChange={(event) => setTitle(event.target.value)} required />
+          {(ties) => (
+            <input
+              {...ties}
+              value={title}
+              onChange={(event) => setTitle(event.target.value)}
+              required
+            />
+          )}
         </Field>
         {opening.error ? (
           <p className="trouble" role="alert">

@@ -19,7 +19,7 @@ export interface DraftLine {
   readonly text: string;
   /** Which of the draft's printings it speaks of; -1 for none. */
   readonly printing: number;
-  /** The line does not say which printing: the one before it was taken. */
+  /** The line does not say which printing: heading or line above it do. */
   readonly carried: boolean;
   readonly claims: readonly DraftClaim[];
   readonly leftOver: string;
@@ -42,38 +42,52 @@ function keyOf(cells: Cells): string {
   return JSON.stringify(known.sort(([a], [b]) => (a < b ? -1 : 1)));
 }
 
-/** Puts what was recognised beside the notes; lines of one printing are brought together. */
+type Line = NotesAnswer['lines'][number];
+
+/** What a line and the headings above it tell of its printing; undefined where it speaks of none. */
+function printingOf({ printing, context, claims, kind }: Line): Cells | undefined {
+  const silent = kind === 'heading' || kind === 'header' || kind === 'blank' || kind === 'rule';
+  if (claims.length === 0 && (silent || !printing)) return undefined;
+  return { ...context.printing, ...printing };
+}
+
+function tells(cells: Cells | null | undefined): boolean {
+  return Object.values(cells ?? {}).some((value) => value !== '');
+}
+
+/**
+ * Puts what was recognised beside the notes. Lines of one printing are brought together; a line
+ * that tells nothing of its printing takes that of the heading above it, or of the line before.
+ */
 export function draftFrom(answer: NotesAnswer, notes: string): Draft {
   const texts = notes.split(/\r\n|\r|\n/);
   const printings: Cells[] = [];
   const at = new Map<string, number>();
   const lines: DraftLine[] = [];
   let last = -1;
-  for (const { line, printing, claims, left_over } of answer.lines) {
-    const own = printing && Object.values(printing).some((value) => value !== '');
-    if (own) {
-      const key = keyOf(printing);
-      const known = at.get(key);
-      last = known ?? printings.push(printing) - 1;
+  for (const line of answer.lines) {
+    const cells = printingOf(line);
+    if (cells && tells(cells)) {
+      const key = keyOf(cells);
+      last = at.get(key) ?? printings.push(cells) - 1;
       at.set(key, last);
     }
     lines.push({
-      line,
-      text: texts[line - 1] ?? '',
-      printing: own || claims.length > 0 ? last : -1,
-      carried: !own && claims.length > 0,
-      claims: claims.map(({ property, value, source, p }) => ({
-        keep: true,
-        property,
-        value,
-        choices: choicesIn(value),
-        source: source ?? '',
-        p,
-      })),
-      leftOver: left_over,
+      line: line.line,
+      text: texts[line.line - 1] ?? '',
+      printing: cells ? last : -1,
+      carried: cells !== undefined && !tells(line.printing),
+      claims: line.claims.map((claim) => draftClaim(claim, line.context.source)),
+      leftOver: line.left_over,
     });
   }
   return { printings, lines };
+}
+
+function draftClaim(claim: Line['claims'][number], above: string | null): DraftClaim {
+  const { property, value, source, p, two_way } = claim;
+  const choices = two_way ? choicesIn(value) : [];
+  return { keep: true, property, value, choices, source: source ?? above ?? '', p };
 }
 
 /** The draft with one line changed. */

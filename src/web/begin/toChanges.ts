@@ -1,5 +1,5 @@
 import type { Cells, WireChange } from '../../contract/index.ts';
-import { idOf, nameOf } from '../words/index.ts';
+import { idOf } from '../words/index.ts';
 import { type Draft, sourcesIn } from './draft.ts';
 
 const OWN = 'My notes';
@@ -8,8 +8,9 @@ const OWN = 'My notes';
 export function printingIds(printings: readonly Cells[]): readonly string[] {
   const taken = new Set<string>();
   return printings.map((cells) => {
-    const { title, detail } = nameOf('printing', cells, undefined);
-    const id = idOf(`${cells.language ?? ''} ${title} ${detail}`, taken);
+    const { language, product, number, finish, edition, wave } = cells;
+    const words = [language, product, number, finish, edition, wave ? `wave ${wave}` : ''];
+    const id = idOf(words.filter((word) => word !== 'none').join(' ') || 'printing', taken);
     taken.add(id);
     return id;
   });

@@ -15,7 +15,7 @@ import { Strip } from './Strip.tsx';
 import { Summary } from './Summary.tsx';
 import { useAxes } from './useAxes.ts';
 import { useLook } from './useLook.ts';
-import { useRows } from './useRows.ts';
+import { bring } from './useRows.ts';
 import { useGo, useSelection } from './useSelection.ts';
 import { useWheel } from './useWheel.ts';
 
@@ -29,7 +29,6 @@ export function Chronology() {
   const ids = useMemo(() => lanesOf(book, filter), [book, filter]);
   const axes = useAxes(book.dated.values());
   const look = useLook(scroller, axes, ids.length);
-  const { rows, seen, bring } = useRows(scroller, look.height, ids.length);
   useWheel(scroller, axes);
   useEffect(() => {
     document.title = `${book.dossier.title} – Printlore`;
@@ -39,7 +38,7 @@ export function Chronology() {
     ids,
     wide,
     axes,
-    bring,
+    bring: (at) => scroller.current && bring(scroller.current, look.height, at),
   });
   return (
     <main className={selected && book.printings.has(selected) ? 'sheet two open' : 'sheet two'}>
@@ -50,15 +49,13 @@ export function Chronology() {
         <Empty />
         <Filters filter={filter} set={(next) => go(searchOf(next, search.printing))} />
         <div className="axes">
-          {look.stacked ? (
-            <Strip ids={ids} dated={book.dated} rows={seen} scale={look.scale} />
-          ) : null}
+          {look.stacked ? <Strip ids={ids} scroller={scroller} look={look} /> : null}
           <Head scale={look.scale} close={look.close} stacked={look.stacked} axes={axes} />
         </div>
         <Lanes
           ids={ids}
           look={look}
-          rows={rows}
+          scroller={scroller}
           active={active}
           selected={selected}
           focusIn={setActive}

@@ -1,13 +1,13 @@
 // biome-ignore-all lint/a11y/useSemanticElements: only rows in view exist, which no table can tell
-import { type KeyboardEvent, type MouseEvent, useRef } from 'react';
+import type { KeyboardEvent, MouseEvent, RefObject } from 'react';
 import { useBook } from '../app/context.ts';
-import type { Rows } from '../draw/index.ts';
 import { Lane, type LaneLook } from './Lane.tsx';
+import { useRows } from './useRows.ts';
 
 interface Props {
   readonly ids: readonly string[];
   readonly look: LaneLook;
-  readonly rows: Rows;
+  readonly scroller: RefObject<HTMLElement | null>;
   readonly active: number;
   readonly selected: string | undefined;
   readonly focusIn: (at: number) => void;
@@ -16,9 +16,9 @@ interface Props {
 }
 
 /** The lanes that can be seen, and the one the keys are on; the others are only their height. */
-export function Lanes({ ids, look, rows, active, selected, focusIn, open, keys }: Props) {
+export function Lanes({ ids, look, scroller, active, selected, focusIn, open, keys }: Props) {
   const { dated, names, dating } = useBook();
-  const grid = useRef<HTMLDivElement>(null);
+  const rows = useRows({ scroller, row: look.height, count: ids.length });
   const shown = ids.slice(rows.from, rows.to).map((id, k) => [id, rows.from + k] as const);
   const held = ids[active];
   if (held !== undefined && (active < rows.from || active >= rows.to)) shown.push([held, active]);
@@ -33,7 +33,6 @@ export function Lanes({ ids, look, rows, active, selected, focusIn, open, keys }
       className={look.stacked ? 'lanes stacked' : look.height < 40 ? 'lanes many' : 'lanes'}
       id="lanes"
       role="grid"
-      ref={grid}
       aria-label="Printings in order"
       aria-rowcount={ids.length + 1}
       aria-activedescendant={held === undefined ? undefined : `lane-${held}`}

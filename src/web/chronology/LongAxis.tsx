@@ -33,8 +33,8 @@ export const LongAxis = memo(function LongAxis({ drawn, scale, height, lines }: 
     <svg className="axis" width={scale.width} height={height} aria-hidden="true">
       <path className="minor" d={lines.minor} />
       <path className="major" d={lines.major} />
-      {ribbon(drawn.days, scale).map((cell) => (
-        <Cell key={cell.x} cell={cell} top={top} height={ink} />
+      {[...byDepth(ribbon(drawn.days, scale), top, ink)].map(([depth, d]) => (
+        <path key={depth} className="ink" d={d} fillOpacity={depth} />
       ))}
       <path className="agrees" d={path(false)} />
       <path className="slips" d={path(true)} />
@@ -42,15 +42,15 @@ export const LongAxis = memo(function LongAxis({ drawn, scale, height, lines }: 
   );
 });
 
-function Cell({ cell, top, height }: { cell: Inked; top: number; height: number }) {
-  return (
-    <rect
-      className="ink"
-      x={cell.x}
-      y={top}
-      width={cell.width}
-      height={height}
-      fillOpacity={cell.ink}
-    />
-  );
+/** The cells of one depth as one path. */
+function byDepth(
+  cells: readonly Inked[],
+  top: number,
+  height: number,
+): ReadonlyMap<number, string> {
+  const paths = new Map<number, string>();
+  for (const { x, width, ink } of cells) {
+    paths.set(ink, `${paths.get(ink) ?? ''}M${x} ${top}h${width}v${height}h${-width}z`);
+  }
+  return paths;
 }

@@ -1,14 +1,17 @@
-import { type Rows, type Scale, xOf, yearTicks } from '../draw/index.ts';
-import { type DatedPrinting, drawnOf } from '../view/index.ts';
+import type { RefObject } from 'react';
+import { useBook } from '../app/context.ts';
+import { type Scale, xOf, yearTicks } from '../draw/index.ts';
+import { type Book, drawnOf } from '../view/index.ts';
+import type { LaneLook } from './Lane.tsx';
+import { useSeen } from './useRows.ts';
 
 interface Props {
   readonly ids: readonly string[];
-  readonly dated: ReadonlyMap<string, DatedPrinting>;
-  readonly rows: Rows;
-  readonly scale: Scale;
+  readonly scroller: RefObject<HTMLElement | null>;
+  readonly look: LaneLook;
 }
 
-function ticks(ids: readonly string[], { dated, scale }: Props): string {
+function ticks(ids: readonly string[], { dated }: Book, scale: Scale): string {
   return ids
     .map((id) => drawnOf(dated.get(id)).centre)
     .filter((day) => day !== undefined)
@@ -17,11 +20,12 @@ function ticks(ids: readonly string[], { dated, scale }: Props): string {
 }
 
 /** The years in one strip for a narrow page: all printings faint, those in view in full ink. */
-export function Strip(props: Props) {
-  const { ids, rows, scale } = props;
+export function Strip({ ids, scroller, look }: Props) {
+  const book = useBook();
+  const seen = useSeen({ scroller, row: look.height, count: ids.length });
   return (
-    <svg className="axis strip" width={scale.width} height="32" aria-hidden="true">
-      {yearTicks(scale, 48)
+    <svg className="axis strip" width={look.scale.width} height="32" aria-hidden="true">
+      {yearTicks(look.scale, 48)
         .filter((tick) => tick.major)
         .map((tick) => (
           <g key={tick.label}>
@@ -31,8 +35,8 @@ export function Strip(props: Props) {
             </text>
           </g>
         ))}
-      <path className="faint" d={ticks(ids, props)} />
-      <path className="here" d={ticks(ids.slice(rows.from, rows.to), props)} />
+      <path className="faint" d={ticks(ids, book, look.scale)} />
+      <path className="here" d={ticks(ids.slice(seen.from, seen.to), book, look.scale)} />
     </svg>
   );
 }

@@ -1,47 +1,47 @@
-import { type RefObject, useCallback, useEffect, useState } from 'react';
+import { type RefObject, useEffect, useState } from 'react';
 import { usePrinting } from '../app/media.ts';
 import { type Rows, rowsInView } from '../draw/index.ts';
 
-function measure(scroller: HTMLElement, row: number, count: number, spare?: number): Rows {
-  const lanes = scroller.querySelector<HTMLElement>('#lanes');
-  const top = lanes
-    ? scroller.getBoundingClientRect().top - lanes.getBoundingClientRect().top
-    : scroller.scrollTop;
-  return rowsInView(top, scroller.clientHeight, row, count, spare);
+/** Height of the head that stays over the lanes, in pixels. */
+const HEAD = 44;
+/** Rows are put in and taken out of the document this many at a time. */
+const STEP = 6;
+
+interface Measured {
+  readonly scroller: RefObject<HTMLElement | null>;
+  /** Height of a row in pixels. */
+  readonly row: number;
+  readonly count: number;
 }
 
-/** `rows` are in the document, `seen` are in view; `bring` scrolls one into view. */
-export interface RowsSeen {
-  readonly rows: Rows;
-  readonly seen: Rows;
-  readonly bring: (at: number) => void;
+function lanesIn(scroller: HTMLElement): HTMLElement | null {
+  return scroller.querySelector<HTMLElement>('#lanes');
 }
 
-/** The rows in view of a scrolling element, and the way to bring one into view. */
-export function useRows(
-  scroller: RefObject<HTMLElement | null>,
-  row: number,
-  count: number,
-): RowsSeen {
+function measure({ scroller, row, count }: Measured, spare: number): Rows {
+  const element = scroller.current;
+  const lanes = element && lanesIn(element);
+  if (!element || !lanes) return { from: 0, to: Math.min(count, 40) };
+  const top = element.getBoundingClientRect().top - lanes.getBoundingClientRect().top;
+  return rowsInView(top, element.clientHeight, row, count, spare);
+}
+
+function inSteps({ from, to }: Rows, count: number): Rows {
+  return { from: from - (from % STEP), to: Math.min(count, to + STEP - (to % STEP)) };
+}
+
+function useMeasured(measured: Measured, spare: number, step: boolean): Rows {
+  const { scroller, row, count } = measured;
   const [rows, setRows] = useState<Rows>({ from: 0, to: Math.min(count, 40) });
-  const [seen, setSeen] = useState<Rows>({ from: 0, to: 0 });
-  const printing = usePrinting();
-  const update = useCallback(() => {
-    const element = scroller.current;
-    if (!element) return;
-    const next = measure(element, row, count);
-    const inView = measure(element, row, count, 0);
-    setSeen((now) => (now.from === inView.from && now.to === inView.to ? now : inView));
-    setRows((now) => {
-      const near = Math.abs(now.from - next.from) < 6 && Math.abs(now.to - next.to) < 6;
-      return near && now.to <= count && now.to >= Math.min(count, next.to - 6) ? now : next;
-    });
-  }, [scroller, row, count]);
   useEffect(() => {
     const element = scroller.current;
     if (!element) return;
-    setRows(measure(element, row, count));
-    setSeen(measure(element, row, count, 0));
+    const update = () => {
+      const found = measure({ scroller, row, count }, spare);
+      const next = step ? inSteps(found, count) : found;
+      setRows((now) => (now.from === next.from && now.to === next.to ? now : next));
+    };
+    update();
     element.addEventListener('scroll', update, { passive: true });
     const observer = new ResizeObserver(update);
     observer.observe(element);
@@ -49,20 +49,28 @@ export function useRows(
       element.removeEventListener('scroll', update);
       observer.disconnect();
     };
-  }, [scroller, update, row, count]);
-  const bring = useCallback(
-    (at: number) => {
-      const element = scroller.current;
-      const lanes = element?.querySelector<HTMLElement>('#lanes');
-      if (!element || !lanes) return;
-      const head = 44;
-      const top =
-        lanes.getBoundingClientRect().top - element.getBoundingClientRect().top + at * row;
-      if (top < head) element.scrollBy(0, top - head);
-      else if (top + row > element.clientHeight)
-        element.scrollBy(0, top + row - element.clientHeight);
-    },
-    [scroller, row],
-  );
-  return { rows: printing ? { from: 0, to: count } : rows, seen, bring };
+  }, [scroller, row, count, spare, step]);
+  return rows;
+}
+
+/** The rows that have to be in the document: those in view and some more, or all on paper. */
+export function useRows(measured: Measured): Rows {
+  const rows = useMeasured(measured, 12, true);
+  return usePrinting() ? { from: 0, to: measured.count } : rows;
+}
+
+/** The rows that are in view now. */
+export function useSeen(measured: Measured): Rows {
+  return useMeasured(measured, 0, false);
+}
+
+/** Scrolls a row into view, below the head. */
+export function bring(scroller: HTMLElement, row: number, at: number): void {
+  const lanes = lanesIn(scroller);
+  if (!lanes) return;
+  const top = lanes.getBoundingClientRect().top - scroller.getBoundingClientRect().top + at * row;
+  if (top < HEAD) scroller.scrollBy(0, top - HEAD);
+  else if (top + row > scroller.clientHeight) {
+    scroller.scrollBy(0, top + row - scroller.clientHeight);
+  }
 }

@@ -15,7 +15,7 @@ interface Lanes {
   /** The sheet has a place of its own, and follows the keys. */
   readonly wide: boolean;
   readonly axes: Axes;
-  readonly bring: (at: number) => void;
+  readonly bring: (at: number) => unknown;
 }
 
 /** Which lane the keys are on, which printing the sheet is about, and how they move. */

@@ -1,4 +1,4 @@
-import { type FormEvent, type KeyboardEvent, useState } from 'react';
+import { type FormEvent, type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import { SOURCE_KINDS } from '../../evidence/index.ts';
 import { useBook } from '../app/context.ts';
 import { fullName } from '../view/index.ts';
@@ -18,6 +18,10 @@ interface Props {
 /** A claim in a small form: Tab from field to field, Enter keeps it, Esc leaves it. */
 export default function ClaimForm({ first, act, save, cancel }: Props) {
   const [draft, setDraft] = useState(first);
+  const form = useRef<HTMLFormElement>(null);
+  useEffect(() => {
+    form.current?.scrollIntoView({ block: 'nearest' });
+  }, []);
   const [tried, setTried] = useState(false);
   const set = (part: Partial<ClaimDraft>) => setDraft((now) => ({ ...now, ...part }));
   const date = isDateProperty(draft.property) ? readDate(draft.value) : undefined;
@@ -33,7 +37,7 @@ export default function ClaimForm({ first, act, save, cancel }: Props) {
     cancel();
   };
   return (
-    <form className="claim-form" onSubmit={submit} onKeyDown={leave}>
+    <form ref={form} className="claim-form" onSubmit={submit} onKeyDown={leave}>
       <Fields draft={draft} set={set} says={date?.says} />
       <p className="form-trouble" aria-live="polite">
         {tried ? wrong : ''}
@@ -65,37 +69,64 @@ function Fields({ draft, set, says }: FieldsProps) {
       <SourceField value={draft.source} set={(source) => set({ source })} />
       {isNew ? (
         <Field label="It is new: what kind is it?">
-          <select value={draft.kind} onChange={(event) => set({ kind: event.target.value })}>
-            {SOURCE_KINDS.map((kind) => (
-              <option key={kind} value={kind}>
-                {kind.replaceAll('-', ' ')}
-              </option>
-            ))}
-          </select>
+          {(ties) => (
+            <select
+              {...ties}
+              value={draft.kind}
+              onChange={(event) => set({ kind: event.target.value })}
+            >
+              {SOURCE_KINDS.map((kind) => (
+                <option key={kind} value={kind}>
+                  {kind.replaceAll('-', ' ')}
+                </option>
+              ))}
+            </select>
+          )}
         </Field>
       ) : null}
       <Field label="States its">
-        <select value={draft.property} onChange={(event) => set({ property: event.target.value })}>
-          {PROPERTIES.map(({ property, name, means }) => (
-            <option key={property} value={property}>
-              {name}: {means}
-            </option>
-          ))}
-        </select>
+        {(ties) => (
+          <select
+            {...ties}
+            value={draft.property}
+            onChange={(event) => set({ property: event.target.value })}
+          >
+            {PROPERTIES.map(({ property, name, means }) => (
+              <option key={property} value={property}>
+                {name}: {means}
+              </option>
+            ))}
+          </select>
+        )}
       </Field>
-      <Field label="As" hint={says ?? ''}>
-        <input
-          value={draft.value}
-          onChange={(event) => set({ value: event.target.value })}
-          placeholder={says !== undefined ? '1996-05-03, 1996-05, 1996~ …' : ''}
-        />
+      <Field label="As" {...(says === undefined ? {} : { hint: says })}>
+        {(ties) => (
+          <input
+            {...ties}
+            value={draft.value}
+            onChange={(event) => set({ value: event.target.value })}
+            placeholder={says !== undefined ? '1996-05-03, 1996-05, 1996~ …' : ''}
+          />
+        )}
       </Field>
       <Printings draft={draft} set={set} name={(id) => fullName(book, id)} />
       <Field label="Where it stands">
-        <input value={draft.locator} onChange={(event) => set({ locator: event.target.value })} />
+        {(ties) => (
+          <input
+            {...ties}
+            value={draft.locator}
+            onChange={(event) => set({ locator: event.target.value })}
+          />
+        )}
       </Field>
       <Field label="In its own words">
-        <input value={draft.quote} onChange={(event) => set({ quote: event.target.value })} />
+        {(ties) => (
+          <input
+            {...ties}
+            value={draft.quote}
+            onChange={(event) => set({ quote: event.target.value })}
+          />
+        )}
       </Field>
     </>
   );
@@ -138,17 +169,20 @@ function Printings({ draft, set, name }: PrintingsProps) {
         ))}
       </ul>
       <Field label={draft.printings.length === 0 ? 'Of' : 'Or of one of these, not known which'}>
-        <select
-          value=""
-          onChange={(event) => set({ printings: [...draft.printings, event.target.value] })}
-        >
-          <option value="">choose a printing</option>
-          {others.map(({ id }) => (
-            <option key={id} value={id}>
-              {name(id)}
-            </option>
-          ))}
-        </select>
+        {(ties) => (
+          <select
+            {...ties}
+            value=""
+            onChange={(event) => set({ printings: [...draft.printings, event.target.value] })}
+          >
+            <option value="">choose a printing</option>
+            {others.map(({ id }) => (
+              <option key={id} value={id}>
+                {name(id)}
+              </option>
+            ))}
+          </select>
+        )}
       </Field>
     </div>
   );

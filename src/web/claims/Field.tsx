@@ -1,25 +1,33 @@
 import { type ReactNode, useId } from 'react';
 
+/** What ties a control to its label and hint. */
+export interface Ties {
+  readonly id: string;
+  readonly 'aria-describedby'?: string;
+}
+
 interface Props {
   readonly label: string;
   /** What the field's content means, read aloud as it changes. */
   readonly hint?: string;
-  readonly children: ReactNode;
+  /** The hint says that something is wrong. */
+  readonly wrong?: boolean;
+  readonly children: (ties: Ties) => ReactNode;
 }
 
 /** A labelled field with what its content means beneath it. */
-export function Field({ label, hint, children }: Props) {
+export function Field({ label, hint, wrong = false, children }: Props) {
   const id = useId();
+  const ties = hint === undefined ? { id } : { id, 'aria-describedby': `${id}hint` };
   return (
-    // biome-ignore lint/a11y/noLabelWithoutControl: the control is the child
-    <label className="field">
-      <span>{label}</span>
-      {children}
+    <div className="field">
+      <label htmlFor={id}>{label}</label>
+      {children(ties)}
       {hint === undefined ? null : (
-        <span className="hint" id={id} aria-live="polite">
+        <span className={wrong ? 'hint wrong' : 'hint'} id={`${id}hint`} aria-live="polite">
           {hint}
         </span>
       )}
-    </label>
+    </div>
   );
 }

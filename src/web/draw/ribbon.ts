@@ -37,8 +37,8 @@ export function ribbon(days: readonly DayMass[], scale: Scale, cell = 3): readon
   return inked;
 }
 
-/** Depth of ink for a probability, in sixteen steps; nothing under one in a thousand. */
+/** Depth of ink for a probability, in sixteen steps; nothing under one in two hundred. */
 export function depth(p: number): number {
-  if (p < 0.001) return 0;
+  if (p < 0.005) return 0;
   return Math.max(1, Math.round(Math.sqrt(Math.min(1, p)) * 16)) / 16;
 }

@@ -55,11 +55,15 @@ function Row({ fault }: { readonly fault: WireFault }) {
   return (
     <tr>
       <th scope="row">{fault.file}</th>
-      <td className="figure">{fault.row ?? ''}</td>
-      <td>{fault.column ?? ''}</td>
-      <td className="found">{fault.found}</td>
-      <td>{fault.expected}</td>
-      <td>{fault.message}</td>
+      <td className="figure" data-head="row">
+        {fault.row ?? ''}
+      </td>
+      <td data-head="column">{fault.column ?? ''}</td>
+      <td className="found" data-head="found">
+        {fault.found}
+      </td>
+      <td data-head="expected">{fault.expected}</td>
+      <td data-head="that is">{fault.message}</td>
     </tr>
   );
 }

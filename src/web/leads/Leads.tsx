@@ -32,12 +32,14 @@ export function Leads() {
             {leads.map((lead) => (
               <tr key={`${lead.printing}|${lead.kind}|${lead.words}`}>
                 <th scope="row">{lead.words}</th>
-                <td>{lead.kind.replaceAll('-', ' ')}</td>
-                <td>
+                <td data-head="kind">{lead.kind.replaceAll('-', ' ')}</td>
+                <td data-head="for">
                   <PrintingLink id={lead.printing} />
                 </td>
-                <td className="no-break">{sayDated(book.dated.get(lead.printing)).main}</td>
-                <td className="figure">
+                <td className="no-break" data-head="known so far">
+                  {sayDated(book.dated.get(lead.printing)).main}
+                </td>
+                <td className="figure" data-head="would tell">
                   <Num why={EXPLAIN_GAIN}>{sayBits(lead.gain_bits)}</Num>
                 </td>
               </tr>

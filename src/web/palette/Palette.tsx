@@ -1,4 +1,4 @@
-import { useNavigate } from '@tanstack/react-router';
+import { useRouter } from '@tanstack/react-router';
 import { useMemo, useState } from 'react';
 import {
   Autocomplete,
@@ -17,7 +17,7 @@ import { found, thingsOf } from './things.ts';
 /** Find or do: a few letters lead to a screen, a printing, a source or an action. */
 export default function Palette({ close }: { readonly close: () => void }) {
   const desk = useDesk();
-  const navigate = useNavigate();
+  const { history } = useRouter();
   const [, choose] = useLook();
   const [typed, setTyped] = useState('');
   const things = useMemo(() => thingsOf(desk.book), [desk.book]);
@@ -25,7 +25,7 @@ export default function Palette({ close }: { readonly close: () => void }) {
   const act = (id: string) => {
     close();
     const [way, what = ''] = [id.slice(0, 2), id.slice(3)];
-    if (way === 'go') void navigate({ href: `/#${what}` });
+    if (way === 'go') history.push(what);
     else if (what === 'light' || what === 'dark') choose(what);
     else if (what === 'print') window.setTimeout(() => window.print(), 50);
     else doIt(desk, what);

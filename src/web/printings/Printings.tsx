@@ -47,12 +47,14 @@ function Row({ id }: { readonly id: string }) {
       <th scope="row">
         <PrintingLink id={id} />
       </th>
-      <td>{cells.number}</td>
-      <td>{cells.finish}</td>
-      <td>{nameOfCode(cells.market ?? '', 'region')}</td>
-      <td>{productName(book, cells.product ?? '')}</td>
-      <td className="no-break">{said.main}</td>
-      <td className="figure">
+      <td data-head="number">{cells.number}</td>
+      <td data-head="finish">{cells.finish}</td>
+      <td data-head="market">{nameOfCode(cells.market ?? '', 'region')}</td>
+      <td data-head="product">{productName(book, cells.product ?? '')}</td>
+      <td className="no-break" data-head="release">
+        {said.main}
+      </td>
+      <td className="figure" data-head="probability">
         {dated && book.dating && said.p !== null ? (
           <Num why={explainBest(dated, book.dating)}>{said.sub}</Num>
         ) : (

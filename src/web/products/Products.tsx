@@ -35,10 +35,12 @@ export function Products() {
                     {cells.title || id}
                   </Link>
                 </th>
-                <td>{cells.kind}</td>
-                <td>{nameOfCode(cells.market ?? '', 'region')}</td>
-                <td>{[cells.series, cells.issue].filter(Boolean).join(' ')}</td>
-                <td className="figure">{printingsIn(book, id).length}</td>
+                <td data-head="kind">{cells.kind}</td>
+                <td data-head="market">{nameOfCode(cells.market ?? '', 'region')}</td>
+                <td data-head="series">{[cells.series, cells.issue].filter(Boolean).join(' ')}</td>
+                <td className="figure" data-head="printings">
+                  {printingsIn(book, id).length}
+                </td>
               </tr>
             ))}
           </tbody>

@@ -46,16 +46,18 @@ function Row({ slip: { printing, best, claim } }: { readonly slip: Slip }) {
       <th scope="row">
         <SourceLink id={source} />
       </th>
-      <td>
+      <td data-head="says">
         {property === 'on-sale' ? '' : `${propertyName(property)} `}
         {sayEdtf(value)}
       </td>
-      <td>
+      <td data-head="of">
         <PrintingLink id={printing} />
       </td>
-      <td className="no-break">{best ? sayDay(best, true) : ''}</td>
-      <td>{explanation}</td>
-      <td>
+      <td className="no-break" data-head="released">
+        {best ? sayDay(best, true) : ''}
+      </td>
+      <td data-head="most probably">{explanation}</td>
+      <td data-head="right">
         <Chance p={p_right} why={explainRight(p_right, explanation, p_reading)} against />
       </td>
     </tr>

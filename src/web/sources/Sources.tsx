@@ -51,9 +51,11 @@ function Row({ id }: { readonly id: string }) {
       <th scope="row">
         <SourceLink id={id} />
       </th>
-      <td>{book.sources.get(id)?.kind.replaceAll('-', ' ')}</td>
-      <td className="figure">{said}</td>
-      <td>
+      <td data-head="kind">{book.sources.get(id)?.kind.replaceAll('-', ' ')}</td>
+      <td className="figure" data-head="claims">
+        {said}
+      </td>
+      <td data-head="right">
         {source && source.accuracy !== null && source.accuracy95 ? (
           <Interval
             p={source.accuracy}
@@ -64,8 +66,8 @@ function Row({ id }: { readonly id: string }) {
           <span className="detail">names no day on sale</span>
         )}
       </td>
-      <td>{source?.habits[0]?.words}</td>
-      <td>
+      <td data-head="mostly wrong by">{source?.habits[0]?.words}</td>
+      <td data-head="derived from">
         {from.map((one) => (
           <span key={one.from} className="one-line">
             {sourceName(book, one.from)}{' '}

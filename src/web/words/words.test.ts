@@ -1,0 +1,135 @@
+import { describe, expect, it } from 'vitest';
+import {
+  count,
+  dayFrom,
+  idOf,
+  listed,
+  nameOf,
+  outOfHundred,
+  sayBits,
+  sayDated,
+  sayDay,
+  sayEdtf,
+  sayElse,
+  sayP,
+  sayWindow,
+  stretches,
+} from './index.ts';
+
+describe('days and windows as a person says them', () => {
+  it.each([
+    ['1994-04-03', '1994-04-03', '3 Apr 1994'],
+    ['1994-04-03', '1994-04-17', '3 to 17 Apr 1994'],
+    ['1994-04-20', '1994-05-03', '20 Apr to 3 May 1994'],
+    ['1993-12-20', '1994-01-03', '20 Dec 1993 to 3 Jan 1994'],
+    ['1994-04-01', '1994-07-31', 'Apr to Jul 1994'],
+    ['1997-01-01', '1997-12-31', '1997'],
+    ['1993-11-05', '1994-06-03', 'Nov 1993 to Jun 1994'],
+    ['1998-01-01', '2007-03-16', '1998 to 2007'],
+  ])('%s to %s is %s', (from, to, words) => {
+    expect(sayWindow(from, to)).toBe(words);
+  });
+
+  it('says a day in full, and refuses what is none', () => {
+    expect(sayDay('2003-11-19')).toBe('19 November 2003');
+    expect(() => dayFrom('2003-11')).toThrow(RangeError);
+  });
+
+  it.each([
+    ['1996-05-03', '3 May 1996'],
+    ['1996-05', 'May 1996'],
+    ['1996', '1996'],
+    ['1993-09~', 'about September 1993'],
+    ['1993?', '1993, perhaps'],
+    ['1996-05-XX', 'May 1996'],
+    ['199X', 'the 1990s'],
+    ['1996-21', 'spring 1996'],
+    ['../1996-05', 'until May 1996'],
+    ['1996/..', 'from 1996 on'],
+    ['1994-03/1994-05-02', 'between March 1994 and 2 May 1994'],
+    ['[1996-03-04,1996-04-03]', '4 March 1996 or 3 April 1996'],
+    ['1996-13', '1996-13'],
+    ['soon', 'soon'],
+  ])('%s means %s', (value, words) => {
+    expect(sayEdtf(value)).toBe(words);
+  });
+});
+
+describe('numbers', () => {
+  it('never claim a certainty that they do not have', () => {
+    expect([1, 0.9999, 0.97, 0.004, 0].map(sayP)).toEqual([
+      '> 0.99',
+      '> 0.99',
+      '0.97',
+      '< 0.01',
+      '< 0.01',
+    ]);
+    expect(outOfHundred(0.9999)).toBe('more than 99 of 100');
+  });
+
+  it('agree with their nouns', () => {
+    expect([count(1, 'claim'), count(2, 'claim')]).toEqual(['1 claim', '2 claims']);
+    expect([sayBits(0.31), sayBits(2.3)]).toEqual(['0.31 bit', '2.30 bits']);
+    expect(listed(['a', 'b', 'c'])).toBe('a, b and c');
+  });
+});
+
+describe('names', () => {
+  it('say language and product, then what tells a printing from its neighbours', () => {
+    const cells = { language: 'pt-BR', number: 'none', finish: 'foil', wave: '2' };
+    expect(nameOf('x', cells, 'First Box')).toEqual({
+      title: 'Portuguese, First Box',
+      detail: 'no number, foil, wave 2',
+    });
+    expect(nameOf('x', cells, 'First Box', []).detail).toBe('no number, foil');
+    expect(nameOf('x', {}, undefined).title).toBe('x');
+  });
+
+  it('make ids of any words, never one that is taken', () => {
+    expect(idOf('Pudełko – Está!', new Set())).toBe('pude-ko-esta');
+    expect(idOf('같은', new Set(['x']))).toBe('x-2');
+    expect(idOf('__proto__', new Set())).toBe('proto');
+  });
+});
+
+describe('why', () => {
+  it('marks the words between asterisks and leaves a lone asterisk alone', () => {
+    expect(stretches('It says *so*, 5 * 3.')).toEqual([
+      { text: 'It says ', marked: false },
+      { text: 'so', marked: true },
+      { text: ', 5 * 3.', marked: false },
+    ]);
+  });
+});
+
+describe('the answer for a printing', () => {
+  const dated = {
+    id: 'a',
+    best: '1996-05-03',
+    edtf: '1996-05-03',
+    p_best: 0.8,
+    interval95: ['1996-05-01', '1996-05-20'] as [string, string],
+    p_interval: 0.96,
+    days: [
+      ['1996-05-03', 0.8],
+      ['1996-05-10', 0.2],
+    ] as [string, number][],
+    modes: [],
+    together: [],
+    claims: [],
+    why: '',
+  };
+
+  it('is a day, a window, a bound or nothing, and never a guess', () => {
+    expect(sayDated({ ...dated, state: 'day' })).toMatchObject({ main: '3 May 1996', sub: '0.80' });
+    expect(sayDated({ ...dated, state: 'window' }).main).toBe('1 to 20 May 1996');
+    const bounded = { ...dated, interval95: null, edtf: '../1996-05', state: 'bounded' as const };
+    expect(sayDated(bounded)).toMatchObject({ main: 'until May 1996', p: null });
+    expect(sayDated({ ...dated, state: 'open' }).main).toBe('not known');
+    expect(sayDated(undefined).main).toBe('not dated yet');
+  });
+
+  it('names the second likeliest day', () => {
+    expect(sayElse({ ...dated, state: 'day' })).toBe('else most likely 10 May 1996 (0.20)');
+  });
+});
