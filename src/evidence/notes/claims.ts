@@ -83,7 +83,8 @@ function trustIn(
     p *= standsAlone(passage, time) ? 0.85 : 0.4;
   }
   const dayless = time.parts[0]!.day === undefined;
-  if (done.borrowed && dayless && !own && !source && setting.kind === 'line') p *= 0.5;
+  const heads = time.from === 0 && passage.boundaries[time.to] !== 'none';
+  if (done.borrowed && dayless && !own && !source && !heads && setting.kind === 'line') p *= 0.5;
   if (time.style === 'short' && (own || source !== undefined)) p = Math.max(p, 0.6);
   return p;
 }

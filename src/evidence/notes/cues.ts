@@ -58,8 +58,10 @@ export interface Cue {
 
 /** The cue words of a text, dates left out. */
 export function cuesIn(tokens: readonly Token[], taken: (at: number) => boolean): Cue[] {
+  const arrow = (at: number) =>
+    tokens[at]!.norm === '>' && /^[-=]$/u.test(tokens[at - 1]?.norm ?? '') && !tokens[at]!.gap;
   const own = (match: { from: number; to: number }) =>
-    (phraseAt(sourceNouns, tokens, match.from)?.to ?? 0) <= match.to;
+    !arrow(match.from) && (phraseAt(sourceNouns, tokens, match.from)?.to ?? 0) <= match.to;
   const inNoun = new Uint8Array(tokens.length);
   for (const noun of phrasesIn(sourceNouns, tokens)) {
     if (noun.to > noun.from + 1) inNoun.fill(1, noun.from + 1, noun.to);

@@ -101,6 +101,24 @@ function sharedMonth(tokens: readonly Token[], at: number, spoken: Spoken): Time
     : { ...joined, parts: [first], last: part };
 }
 
+/** `Sept. 20–24, 1993`: two days behind their month. */
+function daysOfMonth(tokens: readonly Token[], at: number, spoken: Spoken): TimePhrase | undefined {
+  const left = monthFirst(tokens, at, spoken);
+  const part = left?.parts[0];
+  const dash = tokens[left?.to ?? 0];
+  if (!left || !part || part.year !== undefined || dash?.norm !== '-' || dash.gap) return undefined;
+  const second = dayAt(tokens, left.to + 1);
+  if (!second || second.day <= (part.day ?? 0)) return undefined;
+  const year = yearAt(tokens, overParticles(tokens, second.to), 'any');
+  const given = year ? { year: year.year } : {};
+  const [first, last] = [
+    { ...part, ...given },
+    { ...part, day: second.day, ...given },
+  ];
+  if (!isDay(second.day, part.month ?? 0, year?.year)) return undefined;
+  return { ...left, to: year?.to ?? second.to, parts: [first], last, about: false, unsure: false };
+}
+
 /** `1995/96`, `1995–97`, `1995-1997`. */
 function yearSpan(tokens: readonly Token[], at: number): TimePhrase | undefined {
   const first = yearAt(tokens, at);
@@ -185,7 +203,10 @@ function phraseOfTimeAt(
   const opener = phraseAt(openers, tokens, at);
   const start = opener ? overParticles(tokens, opener.to, 1) : at;
   const left = singleAt(tokens, start, spoken);
-  const shared = sharedMonth(tokens, start, spoken) ?? yearSpan(tokens, start);
+  const shared =
+    sharedMonth(tokens, start, spoken) ??
+    daysOfMonth(tokens, start, spoken) ??
+    yearSpan(tokens, start);
   const joined = left && partner(tokens, left, opener !== undefined, spoken);
   const wide = longest([shared, joined]) as TimePhrase | undefined;
   if (wide && (!left || wide.to > left.to)) {

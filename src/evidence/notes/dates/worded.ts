@@ -46,7 +46,8 @@ function withYear(
   languages: readonly string[],
 ): Found | undefined {
   const behind = overSeparator(tokens, at);
-  const year = yearAt(tokens, behind, 'any');
+  const dash = tokens[at]?.norm === '-' && tokens[at - 2]?.norm !== '-' && behind > at;
+  const year = yearAt(tokens, behind, dash ? 'never' : 'any');
   const next = tokens[year?.to ?? 0];
   const clock = next !== undefined && !next.gap && next.text === ':';
   if (year && !clock && isDay(part.day ?? 1, part.month ?? 1, year.year)) {

@@ -24,7 +24,7 @@ export const SEEN: PhraseRow = {
 
 /** Words that touch the date and say that it was out by then: `seen-by`. */
 export const BY: PhraseRow = {
-  en: '<|≤|by|by about|no later than|not later than|before|prior to|on or before|already by|up to and including|by the|by around|before the end of|by the end of|by end of|by late|by early|by mid|some time before|sometime before|well before',
+  en: '<|≤|not after|never after|by|by about|no later than|not later than|before|prior to|on or before|already by|up to and including|by the|by around|before the end of|by the end of|by end of|by late|by early|by mid|some time before|sometime before|well before',
   de: 'spätestens am|spätestens im|vor|vor dem|vor ende|noch vor',
   fr: 'au plus tard le|au plus tard en|avant|avant le|avant la fin de|avant fin',
   es: 'antes de|antes del|antes de finales de',

@@ -41,7 +41,7 @@ export const NUMBER_OF: PhraseRow = {
 
 /** Words and signs after a number that is a count, a size or a length of time. */
 export const COUNTED: PhraseRow = {
-  signs: '%|‰|x|×|枚|張|장|個|部|番|話|回|箱|권|개|명|번|"|°',
+  signs: '%|‰|x|×|枚|張|장|個|部|番|話|回|箱|권|개|명|번|°',
   en: 'copies|copy|pcs|pc .|pieces|cards|card|packs|boxes|boosters|units|views|posts|replies|members|graded|known|points|pages|minutes|min|hours|hrs|days|weeks|months|years|yrs|times|each|of them|mm|cm|dpi|lpi|g|kg|px|kb|mb|hits|collectors|people|kids|stores|shops|lots|examples|different',
   de: 'stück|stk|exemplare|karten|tage|wochen|monate|jahre|seiten|mal|uhr',
   fr: 'exemplaires|exemplaire|ex|pièces|cartes|jours|semaines|mois|ans|pages|fois',

@@ -2,7 +2,7 @@ import type { PhraseRow } from '../phrases.ts';
 
 /** Words that make a date approximate (`~`): directly before or after it. */
 export const ABOUT: PhraseRow = {
-  en: 'c .|c|ca .|ca|circa|about|around|approx .|approx|approximately|roughly|~|≈|somewhere around|sometime around|or so|or thereabouts|thereabouts|give or take|some time in',
+  en: 'c .|c|ca .|ca|circa|about|around|approx .|approx|approximately|roughly|~|≈|week of|the week of|weekend of|the weekend of|somewhere around|sometime around|or so|or thereabouts|thereabouts|give or take|some time in',
   de: 'etwa|ungefähr|um den|um|rund|zirka|gegen|so um',
   fr: 'vers le|vers|environ|autour du|autour de|aux alentours de',
   es: 'hacia|alrededor de|aproximadamente|aprox .|aprox|sobre|cerca de',

@@ -1,5 +1,5 @@
-import { readNotes } from '../../src/evidence/index.ts';
-import { sheets } from './sheet.ts';
+import { readNotes } from '../../../src/evidence/index.ts';
+import { sheets } from '../sheet.ts';
 
 const size = Number(process.argv[2] ?? 1000);
 const all = sheets('').flatMap((sheet) => [...sheet.text.split('\n'), '']);
