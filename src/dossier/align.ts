@@ -10,35 +10,65 @@ export interface Alignment {
 }
 
 /**
- * Finds the rows of `from` again in `to`: by their id where the table has ids, else rows that say
- * the same (of several, the first is the first), else rows at one place that are half alike.
+ * Finds the rows of `from` again in `to`: those at the top and at the end that are written alike,
+ * then by their id where the table has ids, else rows that say the same (of several, the first is
+ * the first), else rows at one place that are half alike.
  */
 export function align(from: Sheet, to: Sheet): Alignment {
+  const { top, bottom } = alikeAtEnds(from, to);
   const columns = from.columns.filter((column) => to.columns.includes(column));
-  const [mine, theirs] = [cellsOf(from, columns), cellsOf(to, columns)];
+  const mine = cellsOf(from, columns, top, from.lastRow - bottom);
+  const theirs = cellsOf(to, columns, top, to.lastRow - bottom);
+  const between = matchBetween(mine, theirs, columns.indexOf('id'), top - 1);
+  const taken = new Set(between.values());
+  const added = [...theirs.keys()].filter((row) => !taken.has(row));
+  const matches = new Map<number, number>();
+  for (let row = 2; row < top; row++) matches.set(row, row);
+  for (const [row, other] of [...between].sort(([a], [b]) => a - b)) matches.set(row, other);
+  const shift = to.lastRow - from.lastRow;
+  for (let row = from.lastRow - bottom + 1; row <= from.lastRow; row++)
+    matches.set(row, row + shift);
+  return { matches, added };
+}
+
+/** The first row that is not written alike, and how many at the end are. */
+function alikeAtEnds(from: Sheet, to: Sheet): { top: number; bottom: number } {
+  let top = 2;
+  let bottom = 0;
+  if (from.columns.join('\u0000') !== to.columns.join('\u0000')) return { top, bottom };
+  const shorter = Math.min(from.lastRow, to.lastRow);
+  while (top <= shorter && from.raw(top) === to.raw(top)) top++;
+  while (
+    shorter - bottom >= top &&
+    from.raw(from.lastRow - bottom) === to.raw(to.lastRow - bottom)
+  ) {
+    bottom++;
+  }
+  return { top, bottom };
+}
+
+/** Matches rows of two stretches that stand behind the same row. */
+function matchBetween(mine: Rows, theirs: Rows, id: number, before: number): Map<number, number> {
   const matches = new Map<number, number>();
   const taken = new Set<number>();
   const match = (row: number, other: number) => {
     matches.set(row, other);
     taken.add(other);
   };
-  const id = columns.indexOf('id');
   if (id >= 0) matchKeys(mine, theirs, (cells) => cells[id] ?? '', true, match);
-  const left = (row: number) => !matches.has(row);
-  const free = (row: number) => !taken.has(row);
-  const content = (cells: readonly string[]) => cells.join('\u0000');
-  matchKeys(kept(mine, left), kept(theirs, free), content, false, match);
-  matchAlike(mine, theirs, id, matches, taken, match);
-  const added = [...theirs.keys()].filter(free);
-  return { matches: new Map([...matches].sort(([a], [b]) => a - b)), added };
+  const left = kept(mine, (row) => !matches.has(row));
+  const free = kept(theirs, (row) => !taken.has(row));
+  matchKeys(left, free, (cells) => cells.join('\u0000'), false, match);
+  matchAlike(mine, theirs, id, before, matches, taken, match);
+  return matches;
 }
 
 type Rows = ReadonlyMap<number, readonly string[]>;
 
-function cellsOf(sheet: Sheet, columns: readonly string[]): Rows {
+function cellsOf(sheet: Sheet, columns: readonly string[], first: number, last: number): Rows {
   const places = columns.map((column) => sheet.columns.indexOf(column));
   const rows = new Map<number, string[]>();
-  for (let row = 2; row <= sheet.lastRow; row++) {
+  for (let row = first; row <= last; row++) {
     const cells = sheet.cells(row);
     rows.set(
       row,
@@ -80,13 +110,14 @@ function matchAlike(
   mine: Rows,
   theirs: Rows,
   id: number,
+  before: number,
   matches: ReadonlyMap<number, number>,
   taken: ReadonlySet<number>,
   match: (row: number, other: number) => void,
 ): void {
-  const gaps = gapsBehind(theirs, (row) => taken.has(row));
-  for (const [neighbour, rows] of gapsBehind(mine, (row) => matches.has(row))) {
-    const there = gaps.get(neighbour === 1 ? 1 : matches.get(neighbour)!) ?? [];
+  const gaps = gapsBehind(theirs, before, (row) => taken.has(row));
+  for (const [neighbour, rows] of gapsBehind(mine, before, (row) => matches.has(row))) {
+    const there = gaps.get(matches.get(neighbour) ?? before) ?? [];
     const open = new Set(there.slice(0, 1000));
     for (const row of rows.slice(0, 1000)) {
       const cells = mine.get(row)!;
@@ -98,9 +129,13 @@ function matchAlike(
   }
 }
 
-/** Runs of rows that are not matched, by the matched row before them; 1 is the header. */
-function gapsBehind(rows: Rows, isMatched: (row: number) => boolean): Map<number, number[]> {
-  let neighbour = 1;
+/** Runs of rows that are not matched, by the matched row before them or the one before all. */
+function gapsBehind(
+  rows: Rows,
+  before: number,
+  isMatched: (row: number) => boolean,
+): Map<number, number[]> {
+  let neighbour = before;
   const gaps = groupBy(rows.keys(), (row) => {
     if (!isMatched(row)) return neighbour;
     neighbour = row;

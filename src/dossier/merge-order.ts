@@ -110,10 +110,15 @@ function joinedRuns(
   const onlyB = runB.filter((y) => !placesA.has(twinOfB.get(y) ?? -1));
   if (onlyB.length === 0 && onlyA.length > 0) return runA.map(placeA);
   if (onlyA.length === 0 && onlyB.length > 0) return runB.map(placeB);
-  const shared = runA.map((x, i) => ({ x, i, j: placesB.get(twins.get(x) ?? -1) ?? -1 }));
-  const both = shared
-    .filter(({ j }) => j >= 0)
-    .sort((p, q) => Math.min(p.i, p.j) - Math.min(q.i, q.j) || (a.raw(p.x) < a.raw(q.x) ? -1 : 1));
+  const both = runA
+    .map((x, i) => ({ x, y: twins.get(x) ?? -1, i }))
+    .filter(({ y }) => placesB.has(y))
+    .map(({ x, y, i }) => ({
+      x,
+      first: Math.min(i, placesB.get(y)!),
+      text: [a.raw(x), b.raw(y)].sort().join('\n'),
+    }))
+    .sort((p, q) => p.first - q.first || (p.text < q.text ? -1 : 1));
   const rest = [onlyA.map(placeA), onlyB.map(placeB)];
   const texts = [onlyA.map((x) => a.raw(x)).join('\n'), onlyB.map((y) => b.raw(y)).join('\n')];
   if (texts[0]! > texts[1]!) rest.reverse();

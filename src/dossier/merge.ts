@@ -28,11 +28,13 @@ export function changesBetween(file: string, from: Uint8Array, to: Uint8Array): 
   const [before, after] = [Sheet.of(file, from, []), Sheet.of(file, to, [])];
   const { matches, added } = align(before, after);
   const gone = before.columns.filter((column) => !after.columns.includes(column));
+  const alike = sameList(before.columns, after.columns);
   const emptied = Object.fromEntries(gone.map((column) => [column, '']));
   const replaced: Change[] = [];
   const removed: Change[] = [];
   for (let row = before.lastRow; row >= 2; row--) {
     const other = matches.get(row);
+    if (alike && other !== undefined && before.raw(row) === after.raw(other)) continue;
     const record = before.record(row);
     if (other === undefined) {
       if (before.raw(row) !== '') removed.push({ file, op: 'remove', row, before: record });
@@ -82,7 +84,7 @@ class Merger {
   }
 
   #hasLayout(sheet: Sheet): boolean {
-    return sheet.columns.join('\u0000') === this.#columns.join('\u0000');
+    return sameList(sheet.columns, this.#columns);
   }
 
   #bytes(rows: readonly string[]): Uint8Array {
@@ -112,6 +114,9 @@ class Merger {
   }
 
   #both(base: number | undefined, a: number, b: number): string {
+    const text = this.#a.raw(a);
+    if (text === this.#b.raw(b) && this.#hasLayout(this.#a) && this.#hasLayout(this.#b))
+      return text;
     const before: Cells = base === undefined ? {} : this.#base.record(base);
     const [mine, other] = [this.#a.record(a), this.#b.record(b)];
     const columns: string[] = [];
@@ -160,6 +165,10 @@ function chosen(base: string, a: string, b: string): string {
 
 function least(a: string, b: string): string {
   return a < b ? a : b;
+}
+
+function sameList(x: readonly string[], y: readonly string[]): boolean {
+  return x.length === y.length && x.every((item, i) => item === y[i]);
 }
 
 function columnsOf(base: readonly string[], a: readonly string[], b: readonly string[]) {
