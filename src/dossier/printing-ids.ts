@@ -28,13 +28,16 @@ export function printingIds(
   const stands = (id: string) => forwards.get(id) ?? id;
   const parts = partsOf(table, stands, faults);
   const resolved = new Map<string, readonly string[]>();
+  const alternatives = (ids: readonly string[]): readonly string[] => {
+    const [id = ''] = ids;
+    if (ids.length === 1) return parts.get(stands(id)) ?? [stands(id)];
+    return [...new Set(ids.flatMap((one) => parts.get(stands(one)) ?? stands(one)))];
+  };
   const resolve = (cell: string): readonly string[] => {
     const before = resolved.get(cell);
     if (before !== undefined) return before;
-    const ids = cell.split('|').map((id) => id.trim());
-    const all = ids.every((id) => known.has(id))
-      ? [...new Set(ids.flatMap((id) => parts.get(stands(id)) ?? stands(id)))]
-      : NONE;
+    const ids = cell.includes('|') ? cell.split('|').map((id) => id.trim()) : [cell];
+    const all = ids.every((id) => known.has(id)) ? alternatives(ids) : NONE;
     resolved.set(cell, all);
     return all;
   };

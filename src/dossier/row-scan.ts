@@ -73,13 +73,16 @@ export class RowScan {
       if (i < 0) return 'open';
       this.#push(start, i, quoted);
       if (quoted) i += 1;
+      if (text.charCodeAt(i) === COMMA) {
+        i += 1;
+        continue;
+      }
       if (text.charCodeAt(i) === CR && this.#lineEndsAt(i + 1)) i += 1;
       if (this.#lineEndsAt(i)) {
         this.#finish(i);
         return 'row';
       }
-      if (text.charCodeAt(i) !== COMMA) return 'broken';
-      i += 1;
+      return 'broken';
     }
   }
 
@@ -90,12 +93,15 @@ export class RowScan {
     return i;
   }
 
+  /** Where an unquoted cell ends: before a comma, a line end or the end of the text. */
   #plainEnd(start: number): number {
     const { text } = this;
-    let i = start;
-    while (i < text.length && text.charCodeAt(i) !== COMMA && text.charCodeAt(i) !== LF) i++;
-    const crlf = text.charCodeAt(i) === LF && i > start && text.charCodeAt(i - 1) === CR;
-    return crlf ? i - 1 : i;
+    for (let i = start; i < text.length; i++) {
+      const code = text.charCodeAt(i);
+      if (code === COMMA) return i;
+      if (code === LF) return i > start && text.charCodeAt(i - 1) === CR ? i - 1 : i;
+    }
+    return text.length;
   }
 
   #lineEndsAt(i: number): boolean {
