@@ -1,9 +1,11 @@
 import { drawReadings } from './attribution.ts';
 import { drawDay, fillProduct } from './days.ts';
-import { applyViews, drawLag, drawParent, type Kinship, predictViews } from './derivation.ts';
+import { drawParent, type Kinship } from './derivation.ts';
 import { drawGroup, type Group } from './groups.ts';
+import { drawLag } from './lag-draw.ts';
 import { fillRow, refreshRow } from './likelihood.ts';
-import { MAX_LAGS, type Problem } from './problem.ts';
+import { applyViews, predictViews } from './predict.ts';
+import type { Problem } from './problem.ts';
 import { drawRates, fillShares } from './rates.ts';
 import { drawHists, NO_DAY, type State } from './state.ts';
 import { addEvent, addSweep, type Tally } from './tally.ts';
@@ -74,17 +76,19 @@ function leaveOut(problem: Problem, state: State, e: number, act: () => void) {
 function drawSource(problem: Problem, state: State, s: number, { viewsOf, kin }: Workshop) {
   const views = viewsOf[s]!;
   if (views.length === 0) return;
-  const plain = new Float64Array(views.length);
-  const lagged = new Float64Array(views.length * MAX_LAGS);
   applyViews(problem, state, views, -1);
-  predictViews(problem, state, views, plain, lagged);
-  if (drawLag(problem, state, s, views, plain, lagged)) {
-    fillShares(state.rates, problem, state.lagOf);
-    for (const v of views) fillRow(problem, state, v);
-    predictViews(problem, state, views, plain, lagged);
+  let prediction = predictViews(problem, state, views);
+  if (drawLag(problem, state, s, views, prediction)) {
+    refill(problem, state, views);
+    prediction = predictViews(problem, state, views);
   }
-  drawParent(problem, state, s, kin, plain);
+  if (drawParent(problem, state, s, kin, prediction)) refill(problem, state, views);
   applyViews(problem, state, views, 1);
+}
+
+function refill(problem: Problem, state: State, views: Int32Array) {
+  fillShares(state.rates, problem, state.lagOf);
+  for (const v of views) fillRow(problem, state, v);
 }
 
 /** Draws everything that is learned, given days and readings. */

@@ -1,7 +1,8 @@
-import { pick } from '../maths/index.ts';
-import { withCopying } from './likelihood.ts';
-import { MAX_LAGS, type Problem } from './problem.ts';
-import { N_READINGS, OTHER_MOMENT, priorOtherMoment } from './readings.ts';
+import { pickLog } from '../maths/index.ts';
+import type { Prediction } from './predict.ts';
+import type { Problem } from './problem.ts';
+import { sourceSloppiness, tiltSource } from './rates.ts';
+import { N_READINGS, RIGHT } from './readings.ts';
 import type { State } from './state.ts';
 
 /** What the sources say of whom they took things from, laid out for the sampler. */
@@ -32,181 +33,134 @@ export function matchOf(problem: Problem, v: number, from: number): number {
   return Math.abs(lo - lo2) <= 10 ? MISCOPY / 12 : MISCOPY / 600;
 }
 
-/** Takes a source's views out of (−1) or puts them back into (+1) the products of their events. */
-export function applyViews(problem: Problem, state: State, views: Int32Array, by: 1 | -1): void {
-  const { rows, product } = state;
-  for (const v of views) {
-    const from = problem.cellStart[problem.viewEvent[v]!]!;
-    const at = problem.rowStart[v]!;
-    const n = problem.rowStart[v + 1]! - at;
-    for (let k = 0; k < n; k++) {
-      const likelihood = withCopying(state, v, rows[at + k]!);
-      if (by > 0) product[from + k]! *= likelihood;
-      else product[from + k]! /= likelihood;
-    }
-  }
-}
-
-/**
- * For each view of a source that was taken out of the products: its probability under its own
- * reading, with the day integrated out over what every other statement leaves, written into `plain`;
- * and into `lagged` the share of the day's weight that each candidate lag explains.
- */
-export function predictViews(
-  problem: Problem,
-  state: State,
-  views: Int32Array,
-  plain: Float64Array,
-  lagged: Float64Array,
-): void {
-  const { rows, product } = state;
-  for (let j = 0; j < views.length; j++) {
-    const v = views[j]!;
-    const from = problem.cellStart[problem.viewEvent[v]!]!;
-    const at = problem.rowStart[v]!;
-    const n = problem.rowStart[v + 1]! - at;
-    let rest = 0;
-    let own = 0;
-    for (let k = 0; k < n; k++) {
-      rest += product[from + k]!;
-      own += product[from + k]! * rows[at + k]!;
-    }
-    plain[j] = own / rest;
-    for (let l = 0; l < MAX_LAGS; l++) {
-      let sum = 0;
-      for (
-        let m = problem.lagStart[v * MAX_LAGS + l]!;
-        m < problem.lagStart[v * MAX_LAGS + l + 1]!;
-        m++
-      ) {
-        sum += problem.lagCoef[m]! * product[from + problem.lagCell[m]!]!;
-      }
-      lagged[j * MAX_LAGS + l] = sum / rest;
-    }
-  }
-}
-
-/** Log of the prior of a lag: falls off from zero, wide. */
-function logLagPrior(lag: number): number {
-  return -Math.log(12 * Math.abs(lag) ** 0.9 + 4);
-}
-
-/**
- * Draws whether a source dates another moment, and at which lag, with its days integrated out.
- * Returns true where the lag changed, so that its rows must be filled anew.
- */
-export function drawLag(
-  problem: Problem,
-  state: State,
-  s: number,
-  views: Int32Array,
-  plain: Float64Array,
-  lagged: Float64Array,
-): boolean {
-  const n = problem.nLags[s]!;
-  if (n === 0) return false;
-  const now = state.lagOf[s]!;
-  const logs = new Float64Array(n + 1);
-  const prior = priorOtherMoment(state.kinds[s]!);
-  logs[0] = Math.log(1 - prior);
-  for (let l = 0; l < n; l++)
-    logs[l + 1] = Math.log(prior) + logLagPrior(problem.lags[s * MAX_LAGS + l]!);
-  for (let j = 0; j < views.length; j++) {
-    const v = views[j]!;
-    if (problem.viewRate[v]! < 0) continue;
-    const odds = state.rates.odds;
-    const at = problem.viewRate[v]! * N_READINGS;
-    let sum = 0;
-    for (let r = 0; r < N_READINGS; r++) sum += odds[at + r]!;
-    const share = odds[at + OTHER_MOMENT]! / sum;
-    const part = now < 0 ? 0 : lagged[j * MAX_LAGS + now]! * share;
-    const none = Math.max(1e-30, now < 0 ? plain[j]! : (plain[j]! - part) / (1 - share));
-    logs[0]! += Math.log(withCopying(state, v, none));
-    for (let l = 0; l < n; l++) {
-      const p = (1 - share) * none + share * lagged[j * MAX_LAGS + l]!;
-      logs[l + 1]! += Math.log(withCopying(state, v, p));
-    }
-  }
-  const next = pickLog(state, logs) - 1;
-  state.lagOf[s] = next;
-  return next !== now;
-}
-
-function pickLog(state: State, logs: Float64Array): number {
-  const most = Math.max(...logs);
-  let total = 0;
-  for (let i = 0; i < logs.length; i++) total += logs[i] = Math.exp(logs[i]! - most);
-  return pick(state.random, logs, total);
-}
+/** Changes of a source's sloppiness (log odds of all its errors) that are weighed with its parents. */
+const TILTS = [-2.5, -1.6, -1, -0.5, 0, 0.5, 1, 1.6, 2.5];
+const TILTS_LARGE = [-1.2, 0, 1.2];
+/** Views of one source above which fewer tilts are tried. */
+const LARGE = 400;
 
 /**
  * Draws from whom a source derives, all candidates and "none" at once over its whole runs, and then
- * which of its runs are copied. After `dong:2009`, with the days integrated out.
+ * which of its runs are copied. After `dong:2009`, with the days integrated out, and with the
+ * source's own sloppiness drawn along: two good sources agree because both are right, and only what
+ * is rare and shared tells a copy from a peer.
  *
- * @param plain what `predictViews` gave for the source's views, which lie in the order of its runs
+ * @param prediction of the source's views, which lie in the order of its runs
+ * @returns true where the source's rates changed, so that its rows must be filled anew
  */
 export function drawParent(
   problem: Problem,
   state: State,
   s: number,
   kin: Kinship,
-  plain: Float64Array,
-): void {
-  const { nSources } = problem;
+  prediction: Prediction,
+): boolean {
   const runs = kin.runsOf[s]!;
-  if (runs.length === 0) return;
-  const gains = new Map<number, Float64Array>();
-  let j = 0;
-  runs.forEach((run, at) => {
-    for (let m = problem.runStart[run]!; m < problem.runStart[run + 1]!; m++) {
-      addGains(problem, state, problem.runViews[m]!, plain[j++]!, gains, at, runs.length);
-    }
-  });
-  const candidates = [-1];
-  const logs = [Math.log(NONE)];
+  if (runs.length === 0) return false;
+  const tilts = prediction.plain.length > LARGE ? TILTS_LARGE : TILTS;
+  const tilted = tiltPredictions(problem, state, runs, prediction, tilts);
+  const gains = gainsOf(problem, state, runs, tilted, tilts.length);
+  const candidates = [-1, ...[...gains.keys()].filter((q) => !descends(state, q, s))];
   const share = state.copyRate[1]!;
-  for (const [q, gain] of gains) {
-    if (descends(state, q, s)) continue;
-    let log = Math.log(kin.cites[s * nSources + q] ? CITED : ANY / (nSources - 1));
-    for (const g of gain)
-      log += g > 30 ? g + Math.log(share) : Math.log(1 - share + share * Math.exp(g));
-    candidates.push(q);
-    logs.push(log);
-  }
-  const parent = candidates[pickLog(state, Float64Array.from(logs))]!;
+  const logs = new Float64Array(candidates.length * tilts.length);
+  const { value, variance } = sourceSloppiness(state.rates, s);
+  tilts.forEach((tilt, t) => {
+    const base = -((value + tilt) ** 2) / (2 * variance) + sumOfLogs(tilted, t, tilts.length);
+    candidates.forEach((q, i) => {
+      logs[i * tilts.length + t] = base + Math.log(priorOf(kin, problem.nSources, s, q));
+      if (q >= 0) logs[i * tilts.length + t]! += runGain(gains.get(q)!, t, tilts.length, share);
+    });
+  });
+  const drawn = pickLog(state.random, logs);
+  const parent = candidates[Math.floor(drawn / tilts.length)]!;
+  const t = drawn % tilts.length;
   state.parentOf[s] = parent;
   const gain = gains.get(parent);
   runs.forEach((run, at) => {
-    const odds = gain ? (share / (1 - share)) * Math.exp(Math.min(30, gain[at]!)) : 0;
+    const odds = gain
+      ? (share / (1 - share)) * Math.exp(Math.min(30, gain[at * tilts.length + t]!))
+      : 0;
     state.runCopied[run] = state.random.uniform() < odds / (1 + odds) ? 1 : 0;
     setRun(problem, state, run, parent);
   });
+  if (tilts[t] === 0) return false;
+  tiltSource(state.rates, s, tilts[t]!);
+  return true;
 }
 
-/** Adds, for each other source on the same release, how much better copying explains the value. */
-function addGains(
+function priorOf({ cites }: Kinship, nSources: number, s: number, q: number): number {
+  if (q < 0) return NONE;
+  return cites[s * nSources + q] ? CITED : ANY / (nSources - 1);
+}
+
+/** Each view's probability under each tilt, tilts side by side. */
+function tiltPredictions(
+  problem: Problem,
+  { rates }: State,
+  runs: readonly number[],
+  { plain, right }: Prediction,
+  tilts: readonly number[],
+): Float64Array {
+  const out = new Float64Array(plain.length * tilts.length);
+  const factors = tilts.map(Math.exp);
+  let j = 0;
+  for (const run of runs) {
+    for (let m = problem.runStart[run]!; m < problem.runStart[run + 1]!; m++, j++) {
+      const c = problem.viewRate[problem.runViews[m]!]!;
+      const share = c < 0 ? 0 : rates.shares[c * N_READINGS + RIGHT]!;
+      for (let t = 0; t < tilts.length; t++) {
+        const f = c < 0 ? 1 : factors[t]!;
+        out[j * tilts.length + t] =
+          (right[j]! + f * (plain[j]! - right[j]!)) / (share + f * (1 - share));
+      }
+    }
+  }
+  return out;
+}
+
+function sumOfLogs(tilted: Float64Array, t: number, n: number): number {
+  let sum = 0;
+  for (let j = t; j < tilted.length; j += n) sum += Math.log(tilted[j]!);
+  return sum;
+}
+
+function runGain(gain: Float64Array, t: number, n: number, share: number): number {
+  let sum = 0;
+  for (let at = t; at < gain.length; at += n) {
+    const g = gain[at]!;
+    sum += g > 30 ? g + Math.log(share) : Math.log(1 - share + share * Math.exp(g));
+  }
+  return sum;
+}
+
+/** For each other source, by run and tilt: how much better copying from it explains the values. */
+function gainsOf(
   problem: Problem,
   state: State,
-  v: number,
-  plain: number,
-  gains: Map<number, Float64Array>,
-  run: number,
-  nRuns: number,
-) {
-  const e = problem.viewEvent[v]!;
+  runs: readonly number[],
+  tilted: Float64Array,
+  n: number,
+): Map<number, Float64Array> {
+  const gains = new Map<number, Float64Array>();
   const rate = state.copyRate[0]!;
-  const group = problem.runGroup[problem.viewRun[v]!]!;
-  for (let o = problem.viewStart[e]!; o < problem.viewStart[e + 1]!; o++) {
-    if (o === v || problem.viewRun[o]! < 0 || problem.runGroup[problem.viewRun[o]!] !== group)
-      continue;
-    const q = problem.viewSource[o]!;
-    let gain = gains.get(q);
-    if (!gain) {
-      gain = new Float64Array(nRuns);
-      gains.set(q, gain);
+  let j = 0;
+  runs.forEach((run, at) => {
+    const group = problem.runGroup[run]!;
+    for (let m = problem.runStart[run]!; m < problem.runStart[run + 1]!; m++, j++) {
+      const v = problem.runViews[m]!;
+      const e = problem.viewEvent[v]!;
+      for (let o = problem.viewStart[e]!; o < problem.viewStart[e + 1]!; o++) {
+        if (o === v || problem.viewRun[o]! < 0 || problem.runGroup[problem.viewRun[o]!] !== group)
+          continue;
+        const gain = gains.get(problem.viewSource[o]!) ?? new Float64Array(runs.length * n);
+        gains.set(problem.viewSource[o]!, gain);
+        const match = rate * matchOf(problem, v, o);
+        for (let t = 0; t < n; t++)
+          gain[at * n + t]! += Math.log(match / tilted[j * n + t]! + 1 - rate);
+      }
     }
-    gain[run]! += Math.log((rate * matchOf(problem, v, o)) / plain + 1 - rate);
-  }
+  });
+  return gains;
 }
 
 /** Whether a source's chain of parents reaches another. */

@@ -25,6 +25,8 @@ export interface Rates {
   readonly cells: Int32Array;
   /** Spread (variance) of each level's effects. */
   readonly variance: Float64Array;
+  /** For each source, the index of its effect on all errors together; −1 where it makes none. */
+  readonly sloppiness: Int32Array;
 }
 
 /** Prior standard deviation of each level's effects, and how firmly it is held. Judgement. */
@@ -39,6 +41,9 @@ const LEVELS: readonly { readonly sd: number; readonly firm: number }[] = [
   { sd: 0.5, firm: 4 }, // source × market, all errors
   { sd: 0.5, firm: 8 }, // source × market, one reading
 ];
+
+/** Level of a source's effect on all its errors together. */
+const SOURCE_LEVEL = 5;
 
 /** Sets up the effects at zero; `shares` start at their prior means. */
 export function createRates(problem: Problem, kinds: readonly SourceKind[]): Rates {
@@ -67,11 +72,15 @@ export function createRates(problem: Problem, kinds: readonly SourceKind[]): Rat
   addLevel(0, 1, () => 0);
   addLevel(2, 3, (c) => kinds[rateSource[c]!]!);
   addLevel(4, undefined, (c) => `${kinds[rateSource[c]!]} ${rateEra[c]}`);
-  addLevel(5, 6, (c) => rateSource[c]!);
+  addLevel(SOURCE_LEVEL, SOURCE_LEVEL + 1, (c) => rateSource[c]!);
   addLevel(7, 8, (c) => `${rateSource[c]} ${rateMarket[c]}`);
   const cellStart = new Int32Array(lists.length + 1);
   lists.forEach((list, x) => {
     cellStart[x + 1] = cellStart[x]! + list.length;
+  });
+  const sloppiness = new Int32Array(problem.nSources).fill(-1);
+  level.forEach((l, x) => {
+    if (l === SOURCE_LEVEL) sloppiness[rateSource[lists[x]![0]!]!] = x;
   });
   const odds = new Float64Array(problem.nRates * N_READINGS);
   for (let c = 0; c < problem.nRates; c++) {
@@ -88,7 +97,26 @@ export function createRates(problem: Problem, kinds: readonly SourceKind[]): Rat
     cellStart,
     cells: Int32Array.from(lists.flat()),
     variance: Float64Array.from(LEVELS, ({ sd }) => sd * sd),
+    sloppiness,
   };
+}
+
+/** A source's effect on all its errors together, and the spread of such effects. */
+export function sourceSloppiness({ sloppiness, value, variance }: Rates, s: number) {
+  const x = sloppiness[s]!;
+  return { value: x < 0 ? 0 : value[x]!, variance: variance[SOURCE_LEVEL]! };
+}
+
+/** Changes a source's effect on all its errors together; shares must be filled anew. */
+export function tiltSource(rates: Rates, s: number, by: number): void {
+  const x = rates.sloppiness[s]!;
+  if (x < 0) return;
+  rates.value[x]! += by;
+  const factor = Math.exp(by);
+  for (let j = rates.cellStart[x]!; j < rates.cellStart[x + 1]!; j++) {
+    const at = rates.cells[j]! * N_READINGS;
+    for (let r = 1; r < N_READINGS; r++) if (r !== OTHER_MOMENT) rates.odds[at + r]! *= factor;
+  }
 }
 
 function groupsOf(n: number, keyOf: (c: number) => string | number): number[][] {

@@ -112,3 +112,14 @@ export function pick(
   }
   return length - 1;
 }
+
+/** The index drawn in proportion to weights that are given by their logs; overwrites `logs`. */
+export function pickLog(random: Chance, logs: Float64Array): number {
+  const most = logs.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
+  let total = 0;
+  for (let i = 0; i < logs.length; i++) {
+    logs[i] = Math.exp(logs[i]! - most);
+    total += logs[i]!;
+  }
+  return pick(random, logs, total);
+}

@@ -1,0 +1,51 @@
+import { pickLog } from '../maths/index.ts';
+import { withCopying } from './likelihood.ts';
+import type { Prediction } from './predict.ts';
+import { MAX_LAGS, type Problem } from './problem.ts';
+import { N_READINGS, OTHER_MOMENT, priorOtherMoment } from './readings.ts';
+import type { State } from './state.ts';
+
+/** Log of the prior of a lag: falls off from zero, wide. */
+function logLagPrior(lag: number): number {
+  return -Math.log(12 * Math.abs(lag) ** 0.9 + 4);
+}
+
+/**
+ * Draws whether a source dates another moment, and at which lag, with its days integrated out.
+ * Returns true where the lag changed, so that its rows must be filled anew.
+ */
+export function drawLag(
+  problem: Problem,
+  state: State,
+  s: number,
+  views: Int32Array,
+  { plain, lagged }: Prediction,
+): boolean {
+  const n = problem.nLags[s]!;
+  if (n === 0) return false;
+  const now = state.lagOf[s]!;
+  const logs = new Float64Array(n + 1);
+  const prior = priorOtherMoment(state.kinds[s]!);
+  logs[0] = Math.log(1 - prior);
+  for (let l = 0; l < n; l++)
+    logs[l + 1] = Math.log(prior) + logLagPrior(problem.lags[s * MAX_LAGS + l]!);
+  for (let j = 0; j < views.length; j++) {
+    const v = views[j]!;
+    if (problem.viewRate[v]! < 0) continue;
+    const odds = state.rates.odds;
+    const at = problem.viewRate[v]! * N_READINGS;
+    let sum = 0;
+    for (let r = 0; r < N_READINGS; r++) sum += odds[at + r]!;
+    const share = odds[at + OTHER_MOMENT]! / sum;
+    const part = now < 0 ? 0 : lagged[j * MAX_LAGS + now]! * share;
+    const none = Math.max(1e-30, now < 0 ? plain[j]! : (plain[j]! - part) / (1 - share));
+    logs[0]! += Math.log(withCopying(state, v, none));
+    for (let l = 0; l < n; l++) {
+      const p = (1 - share) * none + share * lagged[j * MAX_LAGS + l]!;
+      logs[l + 1]! += Math.log(withCopying(state, v, p));
+    }
+  }
+  const next = pickLog(state.random, logs) - 1;
+  state.lagOf[s] = next;
+  return next !== now;
+}
