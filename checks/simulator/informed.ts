@@ -44,7 +44,7 @@ export function informed(evidence: Evidence, truth: Truth): Answer {
   };
   for (let round = 0; round < 4; round++) {
     expect(state, model);
-    if (state.groups.length > 200) prune(state, 1e-9);
+    if (state.groups.length > 20) prune(state, 1e-9);
   }
   return { printings: answers(state) };
 }

@@ -13,7 +13,7 @@ export function candidatesOf(groups: readonly Group[], items: readonly Item[]): 
   return groups.map((group) => {
     const days = new Set<number>();
     const own = byGroup.get(group.index) ?? [];
-    if (groups.length <= 200 && own.length <= 5) span(days, low - 30, high + 30);
+    if (groups.length <= 100 && own.length <= 5) span(days, low - 30, high + 30);
     for (const item of byGroup.get(group.index) ?? []) point(days, item);
     if (days.size === 0) for (const item of byGroup.get(group.index) ?? []) pointWide(days, item);
     if (days.size === 0) for (let day = low; day <= high; day++) days.add(day);

@@ -27,7 +27,7 @@ export function em(evidence: Evidence): Answer {
   for (let round = 0; round < ROUNDS; round++) {
     const model = modelOf(tally, ids, years, TOLD.right, parent);
     expect(state, model);
-    if (state.groups.length > 200) prune(state, 1e-9);
+    if (state.groups.length > 20) prune(state, 1e-9);
     if (round >= COPIES_FROM) parent = findCopies(state);
     tally = { sources: new Map(), weekdays: new Map(), leads: new Map() };
     for (const group of state.groups) {
