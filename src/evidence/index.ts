@@ -2,6 +2,6 @@ export * from './day.ts';
 export type * from './edtf.ts';
 export { type EdtfReading, parseEdtf } from './edtf-parse.ts';
 export { edtfOfRange } from './edtf-range.ts';
-export * from './types.ts';
 export * from './facts/index.ts';
 export * from './notes/index.ts';
+export * from './types.ts';

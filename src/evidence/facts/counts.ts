@@ -1,4 +1,4 @@
-import type { Item, Problem } from './latent.ts';
+import type { Item, Problem } from './problem.ts';
 
 /** Every voice under every candidate of its item, one after the other. */
 export interface Cells {

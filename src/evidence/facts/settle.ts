@@ -1,7 +1,8 @@
 import type { Evidence } from '../types.ts';
 import { comparedPairs, orderOf, statedPairs } from './compare.ts';
-import { largestChange, latentTruth, type Problem } from './latent.ts';
+import { largestChange, latentTruth } from './latent.ts';
 import { parentsOf } from './parents.ts';
+import type { Problem } from './problem.ts';
 import { OWN, type Topic } from './statements.ts';
 import type { Reliability } from './types.ts';
 import { hear, problemOf } from './voices.ts';

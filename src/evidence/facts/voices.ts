@@ -1,8 +1,8 @@
 import type { Evidence } from '../types.ts';
 import { type Word, wordsOf } from './heard.ts';
-import type { Item, Problem, Tying, Voice } from './latent.ts';
 import type { Parents } from './parents.ts';
 import { priorOf } from './prior.ts';
+import type { Item, Problem, Tying, Voice } from './problem.ts';
 import { OWN, type Topic } from './statements.ts';
 import type { Reliability } from './types.ts';
 import { type Vocabulary, vocabularies } from './vocabulary.ts';

@@ -1,3 +1,4 @@
+import type { ColumnRole } from './column-role.ts';
 import type { CueMeaning } from './cues.ts';
 import type { Habit } from './order.ts';
 import { passageOf } from './passage.ts';
@@ -7,22 +8,6 @@ import { habitIn } from './section.ts';
 import { plain, tokensOf } from './tokens.ts';
 import { COLUMN_HEADS } from './words/column-heads.ts';
 import { GENERIC } from './words/generic.ts';
-
-/** What the cells of a column hold. */
-export type ColumnRole =
-  | 'date'
-  | 'source'
-  | 'what'
-  | 'printing'
-  | 'number'
-  | 'wave'
-  | 'finish'
-  | 'edition'
-  | 'language'
-  | 'market'
-  | 'product'
-  | 'remark'
-  | 'idle';
 
 /** A column as its head describes it. */
 export interface Column {

@@ -1,4 +1,4 @@
-import type { ColumnRole } from '../columns.ts';
+import type { ColumnRole } from '../column-role.ts';
 import type { PhraseRow } from '../phrases.ts';
 
 /** Heads of columns by what stands beneath them. */
