@@ -1,98 +1,139 @@
 import { civilOf, dayOf, weekdayOf } from '../evidence/index.ts';
+import type { EventCells } from './entries.ts';
+import { Column } from './grow.ts';
+import type { Problem } from './problem.ts';
 
 /**
- * The days that a release event may have, as cells: single days where some reading of some claim
- * points, and blocks (months near the evidence, years far from it) for the smooth background.
- * A block holds the days from `lo` to `hi` that are not single cells. Cells are in order of `lo`.
+ * The days that release events may have, as cells: single days where some reading of some claim
+ * points, and blocks (months near the evidence, years far from it) for the smooth background. A
+ * block holds the days from `lo` to `hi` that are not single cells. Cells are in order of `lo`.
  */
-export interface Cells {
-  readonly lo: number[];
-  readonly hi: number[];
-  /** Days of the cell by weekday, Monday first: seven numbers a cell. */
-  readonly weekdays: number[];
-}
+export type CellArrays = Pick<
+  Problem,
+  'cellStart' | 'cellLo' | 'cellHi' | 'cellWeekday' | 'cellWeekdays'
+>;
 
 /** How far from the evidence, in days, the background is cut into months. */
 const MONTHS_NEAR = 200;
 
+/** A run of days, with how many of each weekday it holds, Monday first. */
+interface Block {
+  readonly lo: number;
+  readonly hi: number;
+  readonly weekdays: readonly number[];
+}
+
+interface Year extends Block {
+  readonly months: readonly Block[];
+}
+
 /**
- * @param points single days
- * @param near days near which the background is fine, ascending
+ * Lays out the cells of every event; together they hold each day of the range exactly once.
+ *
+ * @param supports for each event single days, and ascending days near which the background is fine
  * @param first first day of the dossier's range
  * @param last last day of the dossier's range
  */
-export function cellsOf(
-  points: ReadonlySet<number>,
-  near: readonly number[],
+export function layCells(
+  supports: readonly { readonly points: ReadonlySet<number>; readonly near: readonly number[] }[],
   first: number,
   last: number,
-): Cells {
-  const singles = [...points].filter((d) => d >= first && d <= last).sort((a, b) => a - b);
-  const cells: Cells = { lo: [], hi: [], weekdays: [] };
-  let s = 0;
-  for (const [lo, hi] of blocksOf(near, first, last)) {
-    const from = s;
-    while (s < singles.length && singles[s]! <= hi) s++;
-    pushBlock(cells, lo, hi, singles, from, s);
-    for (let j = from; j < s; j++) push(cells, singles[j]!, singles[j]!, oneDay(singles[j]!));
-  }
-  return cells;
-}
-
-function push(cells: Cells, lo: number, hi: number, weekdays: readonly number[]) {
-  cells.lo.push(lo);
-  cells.hi.push(hi);
-  for (const w of weekdays) cells.weekdays.push(w);
-}
-
-function pushBlock(
-  cells: Cells,
-  lo: number,
-  hi: number,
-  singles: readonly number[],
-  from: number,
-  to: number,
-) {
-  const days = hi - lo + 1 - (to - from);
-  if (days === 0) return;
-  const counts = weekdayCounts(lo, hi);
-  for (let j = from; j < to; j++) counts[weekdayOf(singles[j]!) - 1]!--;
-  push(cells, lo, hi, counts);
-}
-
-function oneDay(day: number): number[] {
-  const counts = [0, 0, 0, 0, 0, 0, 0];
-  counts[weekdayOf(day) - 1] = 1;
-  return counts;
-}
-
-function weekdayCounts(lo: number, hi: number): number[] {
-  const n = hi - lo + 1;
-  const whole = Math.floor(n / 7);
-  const counts = [whole, whole, whole, whole, whole, whole, whole];
-  for (let d = lo + whole * 7; d <= hi; d++) counts[weekdayOf(d) - 1]!++;
-  return counts;
-}
-
-/** Months near the evidence, years away from it, cut to the range. */
-function* blocksOf(
-  near: readonly number[],
-  first: number,
-  last: number,
-): Generator<[number, number]> {
-  const firstYear = civilOf(first).year;
-  const lastYear = civilOf(last).year;
-  let j = 0;
-  for (let year = firstYear; year <= lastYear; year++) {
-    const from = dayOf(year, 1, 1);
-    const to = dayOf(year + 1, 1, 1) - 1;
-    while (j < near.length && near[j]! < from - MONTHS_NEAR) j++;
-    const fine = j < near.length && near[j]! <= to + MONTHS_NEAR;
-    const pieces = fine ? 12 : 1;
-    for (let m = 1; m <= pieces; m++) {
-      const lo = Math.max(first, fine ? dayOf(year, m, 1) : from);
-      const hi = Math.min(last, fine ? dayOf(year, m + 1, 1) - 1 : to);
-      if (lo <= hi) yield [lo, hi];
+): CellArrays {
+  const columns = new CellColumns();
+  const years = yearsOf(first, last);
+  const cellStart = new Int32Array(supports.length + 1);
+  supports.forEach(({ points, near }, e) => {
+    const singles = Int32Array.from(points)
+      .filter((d) => d >= first && d <= last)
+      .sort();
+    let s = 0;
+    for (const block of blocksNear(years, near)) {
+      const from = s;
+      while (s < singles.length && singles[s]! <= block.hi) s++;
+      columns.addBlock(block, singles.subarray(from, s));
     }
+    cellStart[e + 1] = columns.length;
+  });
+  return { cellStart, ...columns.done() };
+}
+
+class CellColumns {
+  private readonly lo = new Column((n) => new Int32Array(n));
+  private readonly hi = new Column((n) => new Int32Array(n));
+  private readonly weekday = new Column((n) => new Int8Array(n));
+  private readonly weekdays = new Column((n) => new Uint16Array(n));
+
+  get length() {
+    return this.lo.length;
+  }
+
+  /** A block without its single days, unless they are all of it, and then the single days. */
+  addBlock({ lo, hi, weekdays }: Block, singles: Int32Array) {
+    if (singles.length < hi - lo + 1) {
+      this.push(lo, hi, -1);
+      const counts = singles.length === 0 ? weekdays : without(weekdays, singles);
+      for (let w = 0; w < 7; w++) this.weekdays.push(counts[w]!);
+    }
+    for (const day of singles) {
+      const weekday = weekdayOf(day) - 1;
+      this.push(day, day, weekday);
+      for (let w = 0; w < 7; w++) this.weekdays.push(w === weekday ? 1 : 0);
+    }
+  }
+
+  private push(lo: number, hi: number, weekday: number) {
+    this.lo.push(lo);
+    this.hi.push(hi);
+    this.weekday.push(weekday);
+  }
+
+  done() {
+    return {
+      cellLo: this.lo.done(),
+      cellHi: this.hi.done(),
+      cellWeekday: this.weekday.done(),
+      cellWeekdays: this.weekdays.done(),
+    };
+  }
+}
+
+function without(weekdays: readonly number[], singles: Int32Array): number[] {
+  const counts = [...weekdays];
+  for (const day of singles) counts[weekdayOf(day) - 1]!--;
+  return counts;
+}
+
+/** The cells of one event. */
+export function sliceOf({ cellStart, cellLo, cellHi }: CellArrays, e: number): EventCells {
+  const from = cellStart[e]!;
+  return { lo: cellLo, hi: cellHi, from, count: cellStart[e + 1]! - from };
+}
+
+function yearsOf(first: number, last: number): Year[] {
+  const years: Year[] = [];
+  for (let year = civilOf(first).year; year <= civilOf(last).year; year++) {
+    const cut = (month: number, next: number) =>
+      blockOf(Math.max(first, dayOf(year, month, 1)), Math.min(last, dayOf(year, next, 1) - 1));
+    const months = Array.from({ length: 12 }, (_, m) => cut(m + 1, m + 2));
+    years.push({ ...cut(1, 13), months: months.filter(({ lo, hi }) => lo <= hi) });
+  }
+  return years;
+}
+
+function blockOf(lo: number, hi: number): Block {
+  const n = Math.max(0, hi - lo + 1);
+  const whole = Math.floor(n / 7);
+  const weekdays = [whole, whole, whole, whole, whole, whole, whole];
+  for (let d = lo + whole * 7; d <= hi; d++) weekdays[weekdayOf(d) - 1]!++;
+  return { lo, hi, weekdays };
+}
+
+/** Months near the evidence, years away from it. */
+function* blocksNear(years: readonly Year[], near: readonly number[]): Generator<Block> {
+  let j = 0;
+  for (const year of years) {
+    while (j < near.length && near[j]! < year.lo - MONTHS_NEAR) j++;
+    if (j < near.length && near[j]! <= year.hi + MONTHS_NEAR) yield* year.months;
+    else yield year;
   }
 }

@@ -128,6 +128,7 @@ function runGain(gain: Float64Array, t: number, n: number, share: number): numbe
   let sum = 0;
   for (let at = t; at < gain.length; at += n) {
     const g = gain[at]!;
+    if (g === 0) continue;
     sum += g > 30 ? g + Math.log(share) : Math.log(1 - share + share * Math.exp(g));
   }
   return sum;

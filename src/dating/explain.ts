@@ -1,4 +1,4 @@
-import { type Claim, civilOf, type Evidence, isoOf } from '../evidence/index.ts';
+import { type Claim, civilOf, type DayRange, type Evidence, isoOf } from '../evidence/index.ts';
 import { COPIED } from './attribution.ts';
 import type { Compiled } from './compile.ts';
 import { MAX_LAGS } from './problem.ts';
@@ -120,12 +120,7 @@ function massWhere({ days, p }: DayWeights, { property, date }: Claim): number {
   let sum = 0;
   for (let j = 0; j < days.length; j++) {
     const day = days[j]!;
-    if (
-      isRight(property, day, first, last, () =>
-        date!.ranges.some((r) => r.first <= day && day <= r.last),
-      )
-    )
-      sum += p[j]!;
+    if (isRight(property, day, first, last, date!.ranges)) sum += p[j]!;
   }
   return sum;
 }
@@ -135,7 +130,7 @@ function isRight(
   day: number,
   first: number,
   last: number,
-  within: () => boolean,
+  ranges: readonly DayRange[],
 ): boolean {
   switch (property) {
     case 'seen-by':
@@ -153,7 +148,7 @@ function isRight(
     case 'announced':
       return day >= first - 7;
     default:
-      return within();
+      return ranges.some((r) => r.first <= day && day <= r.last);
   }
 }
 

@@ -22,7 +22,7 @@ const VISITS = { first: 1.5e6, refined: 1.1e7 } as const;
 export function planFor(problem: Problem, effort: 'first' | 'refined'): Plan {
   const visits = Math.max(1, problem.rowStart[problem.nViews]!);
   const sweeps = VISITS[effort] / visits;
-  if (sweeps < 40) return { chains: 1, warmUp: 8, keep: effort === 'first' ? 4 : 12, sources: 4 };
+  if (sweeps < 40) return { chains: 1, warmUp: 7, keep: effort === 'first' ? 4 : 8, sources: 6 };
   const chains = sweeps < 200 ? 2 : 4;
   const each = Math.min(400, Math.floor(sweeps / chains));
   const warmUp = Math.max(8, Math.floor(each * 0.3));
@@ -96,7 +96,7 @@ export function sample(
   for (let c = 0; c < plan.chains; c++) {
     state = createState(problem, kinds, chance(seed * 1009 + c));
     for (let i = 0; i < plan.warmUp; i++) {
-      sweep(problem, state, shop, i < 6 || i % plan.sources === 0);
+      sweep(problem, state, shop, plan.sources === 1 || i % 2 === 0);
       onProgress?.(++done / all);
     }
     const batch = plan.chains > 1 ? plan.keep : Math.ceil(plan.keep / BATCHES);

@@ -106,3 +106,9 @@ function statedValue(date: EdtfDate, weight: number): StatedValue {
     uncertain: date.uncertain,
   };
 }
+
+/** Days that spans hold together, ten years at most. */
+export function breadth(spans: readonly Span[]): number {
+  const days = spans.reduce((sum, { lo, hi }) => sum + Math.min(hi - lo + 1, 3650), 0);
+  return Math.min(days, 3650);
+}

@@ -1,7 +1,7 @@
 import type { DateProperty, Evidence } from '../evidence/index.ts';
-import type { Views } from './compile.ts';
 import type { Releases } from './events.ts';
 import type { Statement } from './statements.ts';
+import type { Views } from './views.ts';
 
 /** Dossiers whose evidence spans fewer days than this have one era. */
 const ERA_SPAN = 6 * 365;

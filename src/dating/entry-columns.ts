@@ -1,0 +1,95 @@
+import {
+  approximateEntries,
+  cellOfDay,
+  coarseEntries,
+  type EventCells,
+  exactEntries,
+  overlaps,
+} from './entries.ts';
+import { Column } from './grow.ts';
+import { MAX_LAGS, type Problem } from './problem.ts';
+import { breadth, type Statement } from './statements.ts';
+
+/** Collects the sparse parts of the likelihood, view by view. */
+export class EntryColumns {
+  private readonly start: Int32Array;
+  private readonly cell = new Column((n) => new Uint16Array(n));
+  private readonly reading = new Column((n) => new Uint8Array(n));
+  private readonly coef = new Column((n) => new Float32Array(n));
+  private readonly lagStart: Int32Array;
+  private readonly lagCell = new Column((n) => new Uint16Array(n));
+  private readonly lagCoef = new Column((n) => new Float32Array(n));
+
+  constructor(nViews: number) {
+    this.start = new Int32Array(nViews + 1);
+    this.lagStart = new Int32Array(nViews * MAX_LAGS + 1);
+  }
+
+  addView(
+    v: number,
+    { values, source }: Statement,
+    cells: EventCells,
+    calendar: Problem['calendar'],
+    { lags, nLags }: { readonly lags: Int32Array; readonly nLags: Int32Array },
+  ) {
+    const emit = (k: number, r: number, c: number) => {
+      this.cell.push(k);
+      this.reading.push(r);
+      this.coef.push(c);
+    };
+    for (const value of values) {
+      const weight = value.weight * (value.uncertain ? 0.75 : 1);
+      const exact = value.spans.every(({ lo, hi }) => lo === hi && lo >= calendar.first + 400);
+      if (exact && !value.approximate) {
+        for (const { lo } of value.spans) exactEntries(lo, cells, calendar, weight, emit);
+      } else if (exact)
+        for (const { lo } of value.spans) approximateEntries(lo, cells, weight, emit);
+      else
+        coarseEntries(
+          value.spans,
+          cells,
+          value.approximate ? Math.max(10, breadth(value.spans) / 2) : 0,
+          weight,
+          emit,
+        );
+    }
+    for (let l = 0; l < MAX_LAGS; l++) {
+      if (l < nLags[source]!) this.addLag(values[0]!, lags[source * MAX_LAGS + l]!, cells);
+      this.lagStart[v * MAX_LAGS + l + 1] = this.lagCell.length;
+    }
+  }
+
+  private addLag(value: Statement['values'][number], lag: number, cells: EventCells) {
+    const { lo, hi } = value.spans[0]!;
+    if (value.spans.length === 1 && lo === hi) {
+      const k = cellOfDay(cells, lo - lag);
+      if (k < 0) return;
+      this.lagCell.push(k);
+      this.lagCoef.push(value.weight);
+      return;
+    }
+    for (const span of value.spans) {
+      overlaps(cells, span.lo - lag, span.hi - lag, (k, share) => {
+        this.lagCell.push(k);
+        this.lagCoef.push(value.weight * share);
+      });
+    }
+  }
+
+  close(v: number) {
+    this.start[v + 1] = this.cell.length;
+    for (let l = 1; l <= MAX_LAGS; l++) this.lagStart[v * MAX_LAGS + l] ||= this.lagCell.length;
+  }
+
+  done() {
+    return {
+      entryStart: this.start,
+      entryCell: this.cell.done(),
+      entryReading: this.reading.done(),
+      entryCoef: this.coef.done(),
+      lagStart: this.lagStart,
+      lagCell: this.lagCell.done(),
+      lagCoef: this.lagCoef.done(),
+    };
+  }
+}

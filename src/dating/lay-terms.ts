@@ -1,0 +1,74 @@
+import type { DateProperty, Evidence } from '../evidence/index.ts';
+import { type CellArrays, sliceOf } from './cells.ts';
+import type { EventCells } from './entries.ts';
+import { EntryColumns } from './entry-columns.ts';
+import type { Releases } from './events.ts';
+import { binOf, FIXED_HISTS, histOf, UNLISTED_HIST } from './histograms.ts';
+import { filledShares } from './links.ts';
+import type { Problem } from './problem.ts';
+import { breadth, type Statement } from './statements.ts';
+import { seriesHists } from './tables.ts';
+import type { Views } from './views.ts';
+
+/** Lays out what each view's likelihood is made of: bins of its histogram and sparse entries. */
+export function layTerms(
+  statements: readonly Statement[],
+  views: Views,
+  cells: CellArrays,
+  lags: { readonly lags: Int32Array; readonly nLags: Int32Array },
+  calendar: Problem['calendar'],
+  evidence: Evidence,
+  releases: Releases,
+) {
+  const { nViews } = views;
+  const rowStart = new Int32Array(nViews + 1);
+  for (let v = 0; v < nViews; v++) {
+    const e = views.viewEvent[v]!;
+    rowStart[v + 1] = rowStart[v]! + cells.cellStart[e + 1]! - cells.cellStart[e]!;
+  }
+  const terms = {
+    rowStart,
+    bins: new Uint8Array(rowStart[nViews]!),
+    viewScale: new Float32Array(nViews).fill(1),
+    viewDoubt: new Float32Array(nViews),
+    viewFilled: new Float32Array(nViews),
+    ...seriesHists(statements, views, evidence, releases, FIXED_HISTS, histOf),
+  };
+  const entries = new EntryColumns(nViews);
+  const filled = filledShares(statements);
+  const yearOf = (d: number) =>
+    calendar.year[Math.min(calendar.year.length - 1, Math.max(0, d - calendar.first))]!;
+  for (let v = 0; v < nViews; v++) {
+    const statement = statements[views.viewStatement[v]!]!;
+    const e = views.viewEvent[v]!;
+    const slice = sliceOf(cells, e);
+    fillBins(terms.bins, rowStart[v]!, statement.property, statement, slice, yearOf);
+    const { spans, uncertain } = statement.values[0]!;
+    terms.viewDoubt[v] = uncertain ? 1 : 0;
+    terms.viewFilled[v] = filled[views.viewStatement[v]!]!;
+    terms.viewScale[v] =
+      statement.property === 'on-sale' || histOf(statement.property) < UNLISTED_HIST
+        ? breadth(spans)
+        : 1;
+    if (statement.property === 'on-sale') entries.addView(v, statement, slice, calendar, lags);
+    entries.close(v);
+  }
+  return { ...terms, ...entries.done() };
+}
+
+function fillBins(
+  bins: Uint8Array,
+  at: number,
+  property: DateProperty,
+  { values }: Statement,
+  cells: EventCells,
+  yearOf: (day: number) => number,
+) {
+  const spans = values[0]!.spans;
+  const lo = spans[0]!.lo;
+  const hi = spans.at(-1)!.hi;
+  for (let k = 0; k < cells.count; k++) {
+    const day = (cells.lo[cells.from + k]! + cells.hi[cells.from + k]!) >> 1;
+    bins[at + k] = binOf(property, lo, hi, day, yearOf);
+  }
+}
