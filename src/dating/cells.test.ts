@@ -1,59 +1,84 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { dayOf, weekdayOf } from '../evidence/index.ts';
-import { cellsOf } from './cells.ts';
+import { layCells } from './cells.ts';
 
-/** Every day of the range with the number of cells that hold it, as cells are described. */
-function coverage(cells: ReturnType<typeof cellsOf>, first: number, last: number): Int32Array {
-  const singles = new Set(cells.lo.filter((lo, k) => lo === cells.hi[k]));
-  const held = new Int32Array(last - first + 1);
-  cells.lo.forEach((lo, k) => {
-    for (let day = lo; day <= cells.hi[k]!; day++)
-      if (lo === cells.hi[k] || !singles.has(day)) held[day - first]!++;
-  });
-  return held;
+interface Support {
+  readonly points: ReadonlySet<number>;
+  readonly near: readonly number[];
+}
+
+/** The cells of each event, as a list. */
+function cellsOf(supports: readonly Support[], first: number, last: number) {
+  const { cellStart, cellLo, cellHi, cellWeekday, cellWeekdays } = layCells(supports, first, last);
+  return supports.map((_, e) =>
+    Array.from({ length: cellStart[e + 1]! - cellStart[e]! }, (_, j) => {
+      const k = cellStart[e]! + j;
+      return {
+        lo: cellLo[k]!,
+        hi: cellHi[k]!,
+        weekday: cellWeekday[k]!,
+        weekdays: [...cellWeekdays.subarray(7 * k, 7 * k + 7)],
+      };
+    }),
+  );
 }
 
 const range = fc
-  .tuple(fc.integer({ min: 0, max: 12_000 }), fc.integer({ min: 0, max: 5000 }))
+  .tuple(fc.integer({ min: -3000, max: 12_000 }), fc.integer({ min: 0, max: 5000 }))
   .map(([first, length]) => ({ first, last: first + length }));
+const days = fc.array(fc.integer({ min: -3100, max: 18_000 }), { maxLength: 25 });
+const support = fc.tuple(days, days).map(
+  ([single, close]): Support => ({
+    points: new Set(single),
+    near: [...close].sort((a, b) => a - b),
+  }),
+);
 
 describe('the cells of an event', () => {
   it('hold each day of the range once, with its weekday', () => {
-    const points = fc.array(fc.integer({ min: -100, max: 18_000 }), { maxLength: 25 });
     fc.assert(
-      fc.property(range, points, points, ({ first, last }, single, close) => {
-        const near = [...close].sort((a, b) => a - b);
-        const cells = cellsOf(new Set(single), near, first, last);
-        expect(coverage(cells, first, last).every((n) => n === 1)).toBe(true);
-        const inside = new Set(single.filter((day) => day >= first && day <= last));
-        for (const day of inside)
-          expect(cells.lo.some((lo, k) => lo === day && cells.hi[k] === day)).toBe(true);
-        const counted = cells.weekdays.reduce((a, b) => a + b, 0);
-        expect(counted).toBe(last - first + 1);
-        expect(cells.weekdays.every((n) => n >= 0)).toBe(true);
-        expect([...cells.lo]).toEqual([...cells.lo].sort((a, b) => a - b));
+      fc.property(range, fc.array(support, { maxLength: 3 }), ({ first, last }, supports) => {
+        cellsOf(supports, first, last).forEach((cells, e) => {
+          const singles = new Set(cells.filter((c) => c.lo === c.hi).map((c) => c.lo));
+          const held = new Int32Array(last - first + 1);
+          for (const { lo, hi, weekdays } of cells) {
+            const counted = new Array<number>(7).fill(0);
+            for (let day = lo; day <= hi; day++) {
+              if (lo !== hi && singles.has(day)) continue;
+              held[day - first]!++;
+              counted[weekdayOf(day) - 1]!++;
+            }
+            expect(weekdays).toEqual(counted);
+          }
+          expect(held.every((n) => n === 1)).toBe(true);
+          for (const day of supports[e]!.points)
+            if (day >= first && day <= last) expect(singles.has(day)).toBe(true);
+        });
       }),
-      { seed: 7, numRuns: 100 },
+      { seed: 7, numRuns: 60 },
     );
   });
 
-  it('know how many days of each weekday they hold', () => {
-    const [first, last] = [dayOf(1999, 1, 1), dayOf(1999, 12, 31)];
+  it('are in order, and say which weekday a single day is', () => {
     const point = dayOf(1999, 3, 5);
-    const cells = cellsOf(new Set([point]), [point], first, last);
-    const march = cells.lo.indexOf(dayOf(1999, 3, 1));
-    // March 1999 began on a Monday; its first Friday is a cell of its own.
-    expect(cells.weekdays.slice(march * 7, march * 7 + 7)).toEqual([5, 5, 5, 4, 3, 4, 4]);
-    expect(weekdayOf(point)).toBe(5);
-    const own = cells.lo.indexOf(point);
-    expect(cells.weekdays.slice(own * 7, own * 7 + 7)).toEqual([0, 0, 0, 0, 1, 0, 0]);
+    const sup = { points: new Set([point]), near: [point] };
+    const [cells] = cellsOf([sup], dayOf(1999, 1, 1), dayOf(1999, 12, 31)) as [
+      ReturnType<typeof cellsOf>[number],
+    ];
+    expect(cells.map((c) => c.lo)).toEqual(cells.map((c) => c.lo).sort((a, b) => a - b));
+    // 5 March 1999 was a Friday; the rest of that March has three more of them.
+    expect(cells.find((c) => c.lo === point)!.weekday).toBe(4);
+    const march = cells.find((c) => c.lo === dayOf(1999, 3, 1))!;
+    expect(march).toMatchObject({ weekday: -1, weekdays: [5, 5, 5, 4, 3, 4, 4] });
   });
 
   it('are months near the evidence and years away from it', () => {
-    const near = [dayOf(1999, 3, 5)];
-    const cells = cellsOf(new Set(), near, dayOf(1985, 1, 1), dayOf(2010, 12, 31));
-    const lengths = cells.lo.map((lo, k) => cells.hi[k]! - lo + 1);
+    const sup = { points: new Set<number>(), near: [dayOf(1999, 3, 5)] };
+    const [cells] = cellsOf([sup], dayOf(1985, 1, 1), dayOf(2010, 12, 31)) as [
+      ReturnType<typeof cellsOf>[number],
+    ];
+    const lengths = cells.map((c) => c.hi - c.lo + 1);
     expect(Math.max(...lengths)).toBe(366);
     expect(lengths.filter((n) => n <= 31).length).toBeGreaterThanOrEqual(12);
   });

@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { civilOf, DATE_PROPERTIES, dayOf } from '../evidence/index.ts';
-import { BINS, binOf, binWidths, histOf, histPrior, signedBin, unlistedMass } from './histograms.ts';
+import {
+  BINS,
+  binOf,
+  binWidths,
+  histOf,
+  histPrior,
+  signedBin,
+  unlistedMass,
+} from './histograms.ts';
 
 const yearOf = (day: number) => civilOf(day).year;
 const VALUE = dayOf(1999, 3, 5);
@@ -74,11 +82,14 @@ describe('the bin of a day', () => {
 });
 
 describe('prior counts', () => {
-  it.each(DATE_PROPERTIES.filter((p) => p !== 'unlisted-on'))('of %s are positive somewhere', (p) => {
-    const prior = histPrior(histOf(p));
-    expect(prior.every((m) => m >= 0)).toBe(true);
-    expect(prior.reduce((a, b) => a + b, 0)).toBeGreaterThan(1);
-  });
+  it.each(DATE_PROPERTIES.filter((p) => p !== 'unlisted-on'))(
+    'of %s are positive somewhere',
+    (p) => {
+      const prior = histPrior(histOf(p));
+      expect(prior.every((m) => m >= 0)).toBe(true);
+      expect(prior.reduce((a, b) => a + b, 0)).toBeGreaterThan(1);
+    },
+  );
 
   // docs/methods/dating.md: noise has no mass at the day itself.
   it('of noise leave out the day itself', () => {
@@ -87,11 +98,10 @@ describe('prior counts', () => {
 
   it('of a source that does not list it: 0.5 up to a month, 0.25 to half a year, then 0.12', () => {
     const mass = unlistedMass();
-    const after = (days: number) =>
-      mass[binOf('unlisted-on', VALUE, VALUE, VALUE - days, yearOf)];
-    expect([after(1), after(31)]).toEqual([0.5, 0.5]);
-    expect([after(32), after(180)]).toEqual([0.25, 0.25]);
-    expect([after(256), after(2000)]).toEqual([0.12, 0.12]);
-    expect([after(-1), after(-2000)]).toEqual([1, 1]);
+    const outFor = (days: number) => mass[binOf('unlisted-on', VALUE, VALUE, VALUE - days, yearOf)];
+    expect([outFor(1), outFor(31)]).toEqual([0.5, 0.5]);
+    expect([outFor(32), outFor(180)]).toEqual([0.25, 0.25]);
+    expect([outFor(256), outFor(2000)]).toEqual([0.12, 0.12]);
+    expect([outFor(-1), outFor(-2000)]).toEqual([1, 1]);
   });
 });
