@@ -72,6 +72,7 @@ export const DossierSchema = z.object({
   title: z.string(),
   subject: z.string(),
   language: z.string(),
+  /** Printings of their own: no id that was given up, none that only stands for its parts. */
   printings: z.array(PrintingRowSchema),
   products: z.array(ProductRowSchema),
   contents: z.array(ContentRowSchema),

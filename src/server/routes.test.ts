@@ -52,6 +52,13 @@ describe('the routes', () => {
     expect(sources[0]).toMatchObject({ id: 'catalogo', kind: 'checklist', cites: [] });
   });
 
+  it('list neither an id that was given up nor a whole that stands for its parts', async () => {
+    const rows = 'id,part_of,replaced_by\nlark,,\nlark-foil,lark,\nlark-old,,lark-foil\n';
+    await writeFile(join(trial.folder, 'printings.csv'), rows);
+    const { printings } = await dossier();
+    expect(printings.map(({ id, row }) => [id, row])).toEqual([['lark-foil', 3]]);
+  });
+
   it('answer unchanged data with 304', async () => {
     const headers = { 'x-printlore-token': trial.running.token };
     await trial.ask('/api/dating?effort=refined');

@@ -20,8 +20,9 @@ export function rowsOnWire({ tables, evidence }: Dossier): Rows {
     cells,
   });
   const known = new Map(evidence.sources.map((source) => [source.id, source]));
+  const printings = new Set(evidence.printings.map(({ id }) => id));
   return {
-    printings: all('printings.csv', withId),
+    printings: all('printings.csv', withId).filter(({ id }) => printings.has(id)),
     products: all('products.csv', withId),
     contents: all('contents.csv', (row, cells) => ({
       product: cells.product ?? '',
