@@ -5,7 +5,7 @@ import type { Problem } from './problem.ts';
 
 /**
  * The days that release events may have, as cells: single days where some reading of some claim
- * points, and blocks (months near the evidence, years far from it) for the smooth background. A
+ * points, and blocks (months near the evidence, runs of years far from it) for the smooth background. A
  * block holds the days from `lo` to `hi` that are not single cells. Cells are in order of `lo`.
  */
 export type CellArrays = Pick<
@@ -14,7 +14,9 @@ export type CellArrays = Pick<
 >;
 
 /** How far from the evidence, in days, the background is cut into months. */
-const MONTHS_NEAR = 200;
+const MONTHS_NEAR = 75;
+/** Far from it, years are taken together until they hold so many days. */
+const FAR_DAYS = 1100;
 
 /** A run of days, with how many of each weekday it holds, Monday first. */
 interface Block {
@@ -58,10 +60,10 @@ export function layCells(
 }
 
 class CellColumns {
-  private readonly lo = new Column((n) => new Int32Array(n));
-  private readonly hi = new Column((n) => new Int32Array(n));
-  private readonly weekday = new Column((n) => new Int8Array(n));
-  private readonly weekdays = new Column((n) => new Uint16Array(n));
+  private readonly lo = new Column();
+  private readonly hi = new Column();
+  private readonly weekday = new Column();
+  private readonly weekdays = new Column();
 
   get length() {
     return this.lo.length;
@@ -89,10 +91,10 @@ class CellColumns {
 
   done() {
     return {
-      cellLo: this.lo.done(),
-      cellHi: this.hi.done(),
-      cellWeekday: this.weekday.done(),
-      cellWeekdays: this.weekdays.done(),
+      cellLo: new Int32Array(this.lo.done()),
+      cellHi: new Int32Array(this.hi.done()),
+      cellWeekday: new Int8Array(this.weekday.done()),
+      cellWeekdays: new Uint16Array(this.weekdays.done()),
     };
   }
 }
@@ -128,12 +130,23 @@ function blockOf(lo: number, hi: number): Block {
   return { lo, hi, weekdays };
 }
 
-/** Months near the evidence, years away from it. */
+/** Months near the evidence, runs of years away from it. */
 function* blocksNear(years: readonly Year[], near: readonly number[]): Generator<Block> {
   let j = 0;
+  let far: Block | undefined;
   for (const year of years) {
     while (j < near.length && near[j]! < year.lo - MONTHS_NEAR) j++;
-    if (j < near.length && near[j]! <= year.hi + MONTHS_NEAR) yield* year.months;
-    else yield year;
+    const fine = j < near.length && near[j]! <= year.hi + MONTHS_NEAR;
+    if (far && (fine || far.hi - far.lo > FAR_DAYS)) {
+      yield far;
+      far = undefined;
+    }
+    if (fine) yield* year.months;
+    else far = far ? joined(far, year) : year;
   }
+  if (far) yield far;
+}
+
+function joined(a: Block, b: Block): Block {
+  return { lo: a.lo, hi: b.hi, weekdays: a.weekdays.map((n, w) => n + b.weekdays[w]!) };
 }

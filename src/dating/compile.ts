@@ -9,7 +9,7 @@ import { layTerms } from './lay-terms.ts';
 import { linksOf, siblingsOf } from './links.ts';
 import type { Problem } from './problem.ts';
 import { type Statement, statementsOf } from './statements.ts';
-import { rangeOf, supportsOf } from './support.ts';
+import { LARGE_REACH, rangeOf, SMALL_REACH, supportsOf } from './support.ts';
 import { erasOf, ratesOf, runsOf } from './tables.ts';
 import { layViews } from './views.ts';
 
@@ -32,7 +32,7 @@ export function compile(evidence: Evidence): Compiled {
   const nSources = evidence.sources.length;
   const lags = candidateLags(statements, nSources, nEvents);
   const siblings = siblingsOf(releases);
-  const reach = statements.length > LARGE ? 2 : 7;
+  const reach = statements.length > LARGE ? LARGE_REACH : SMALL_REACH;
   const supports = supportsOf(statements, nEvents, siblings, lags, calendar, reach);
   const cells = layCells(supports, first, last);
   const views = layViews(statements, nEvents);

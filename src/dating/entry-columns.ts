@@ -13,12 +13,12 @@ import { breadth, type Statement } from './statements.ts';
 /** Collects the sparse parts of the likelihood, view by view. */
 export class EntryColumns {
   private readonly start: Int32Array;
-  private readonly cell = new Column((n) => new Uint16Array(n));
-  private readonly reading = new Column((n) => new Uint8Array(n));
-  private readonly coef = new Column((n) => new Float32Array(n));
+  private readonly cell = new Column();
+  private readonly reading = new Column();
+  private readonly coef = new Column();
   private readonly lagStart: Int32Array;
-  private readonly lagCell = new Column((n) => new Uint16Array(n));
-  private readonly lagCoef = new Column((n) => new Float32Array(n));
+  private readonly lagCell = new Column();
+  private readonly lagCoef = new Column();
 
   constructor(nViews: number) {
     this.start = new Int32Array(nViews + 1);
@@ -84,12 +84,12 @@ export class EntryColumns {
   done() {
     return {
       entryStart: this.start,
-      entryCell: this.cell.done(),
-      entryReading: this.reading.done(),
-      entryCoef: this.coef.done(),
+      entryCell: new Uint16Array(this.cell.done()),
+      entryReading: new Uint8Array(this.reading.done()),
+      entryCoef: new Float32Array(this.coef.done()),
       lagStart: this.lagStart,
-      lagCell: this.lagCell.done(),
-      lagCoef: this.lagCoef.done(),
+      lagCell: new Uint16Array(this.lagCell.done()),
+      lagCoef: new Float32Array(this.lagCoef.done()),
     };
   }
 }

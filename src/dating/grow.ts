@@ -1,25 +1,20 @@
-/** A typed column that grows: numbers are pushed and the used part is read at the end. */
-export class Column<T extends Int8Array | Uint8Array | Uint16Array | Int32Array | Float32Array> {
+/** A column of numbers that grows; one kind of array, so that pushing stays fast. */
+export class Column {
   length = 0;
-  private data: T;
-  private readonly make: (n: number) => T;
-
-  constructor(make: (n: number) => T) {
-    this.make = make;
-    this.data = make(1024);
-  }
+  private data = new Float64Array(1024);
 
   push(value: number): void {
     if (this.length === this.data.length) {
-      const wider = this.make(this.length * 2);
+      const wider = new Float64Array(this.length * 2);
       wider.set(this.data);
       this.data = wider;
     }
     this.data[this.length++] = value;
   }
 
-  done(): T {
-    return this.data.subarray(0, this.length) as T;
+  /** The numbers pushed, for a typed array to be made of. */
+  done(): Float64Array {
+    return this.data.subarray(0, this.length);
   }
 }
 

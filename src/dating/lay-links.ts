@@ -7,9 +7,9 @@ import type { Views } from './views.ts';
 /** Lays out the links of each view, and the same links seen from the events they point at. */
 export function layLinks(links: readonly Link[][], views: Views, cells: CellArrays) {
   const linkStart = new Int32Array(views.nViews + 1);
-  const event = new Column((n) => new Int32Array(n));
-  const reading = new Column((n) => new Uint8Array(n));
-  const share = new Column((n) => new Float32Array(n));
+  const event = new Column();
+  const reading = new Column();
+  const share = new Column();
   const back: BackLink[][] = Array.from({ length: views.viewStart.length - 1 }, () => []);
   for (let v = 0; v < views.nViews; v++) {
     const i = views.viewStatement[v]!;
@@ -28,9 +28,9 @@ export function layLinks(links: readonly Link[][], views: Views, cells: CellArra
   const flat = back.flat();
   return {
     linkStart,
-    linkEvent: event.done(),
-    linkReading: reading.done(),
-    linkShare: share.done(),
+    linkEvent: new Int32Array(event.done()),
+    linkReading: new Uint8Array(reading.done()),
+    linkShare: new Float32Array(share.done()),
     backStart: startsOf(back),
     backLink: Int32Array.from(flat, ({ link }) => link),
     backView: Int32Array.from(flat, ({ view }) => view),

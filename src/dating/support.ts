@@ -17,6 +17,10 @@ export function rangeOf(statements: readonly Statement[]): { first: number; last
   return { first: days[cut]! - 1100, last: days[days.length - 1 - cut]! + 1100 };
 }
 
+/** Days either side of a named day that are looked at singly: with much evidence, and with little. */
+export const LARGE_REACH = 1;
+export const SMALL_REACH = 7;
+
 export interface EventSupport {
   /** Single days that readings point at. */
   readonly points: Set<number>;
@@ -47,7 +51,8 @@ export function supportsOf(
       addStatement(statement, supports[e]!, lags, calendar, lastDay, reach);
     if (statement.property !== 'on-sale' || statement.events.length !== 1) continue;
     for (const { lo, hi } of statement.values[0]!.spans) {
-      if (lo === hi) for (const e of siblings[statement.events[0]!]!) supports[e]!.points.add(lo);
+      if (lo !== hi || reach < SMALL_REACH) continue;
+      for (const e of siblings[statement.events[0]!]!) supports[e]!.points.add(lo);
     }
   }
   for (const support of supports) support.near.sort((a, b) => a - b);
