@@ -75,8 +75,23 @@ describe('no dates', () => {
     'Finnish foil see https://example.invalid/1996-03-04',
     'TODO: English foil 4 March 1996?',
     'asked Mika about the Finnish foil on 4 March 1996',
+    'English foil, bought two for 4.50',
+    'deux versions, achetées pour 3.95',
   ])('%s', (line) => {
     expect(said(line)).toEqual([]);
+  });
+});
+
+describe('a price in a line with a date', () => {
+  it.each([
+    ['bought two for 4.50 in 2003', ['seen-by 2003']],
+    ['kjøpt for 12.50, mai 1999', ['seen-by 1999-05']],
+    ['got it for 4.05 in May 1999', ['seen-by 1999-05']],
+    ['announced for 4.96', ['announced 1996-04']],
+    ['bought at Tollan market, 4.96', ['seen-by 1996-04']],
+  ])('%s', (line, expected) => {
+    const claims = readNotes(line).lines[0]!.claims;
+    expect(claims.map(({ property, value }) => `${property} ${value}`)).toEqual(expected);
   });
 });
 

@@ -1,12 +1,14 @@
 import { phraseAt, phraseBook } from '../phrases.ts';
 import type { Token } from '../tokens.ts';
-import { COUNTED, MONEY, NUMBER_OF, TELEPHONE } from '../words/not-dates.ts';
+import { COUNTED, FOR, MONEY, NUMBER_OF, TELEPHONE, TRADED } from '../words/not-dates.ts';
 import { isDay } from './part.ts';
 import { isYear } from './years.ts';
 
 const money = phraseBook([[true, MONEY]] as const);
 const numberOf = phraseBook([[true, NUMBER_OF]] as const);
 const counted = phraseBook([[true, COUNTED]] as const);
+const traded = phraseBook([[true, TRADED]] as const);
+const forMoney = phraseBook([[true, FOR]] as const);
 const telephone = phraseBook([[true, TELEPHONE]] as const);
 
 /** The end of digits that are glued by `. , / - : x`: `12,90`, `14/102`, `10:30`, `63x88`. */
@@ -109,9 +111,24 @@ function numberSpan(
   const paid =
     endsBefore(money, tokens, at) && !(year && tokens[at]!.gap && tokens[at - 1]!.kind === 'word');
   const named = endsBefore(numberOf, tokens, at) && !(year && LOOSE.test(tokens[at - 1]!.norm));
-  if (paid || named || countedAt(tokens, to, year)) mask(at, to);
+  const price = to === at + 3 && isPrice(tokens, at);
+  if (paid || price || named || countedAt(tokens, to, year)) mask(at, to);
   else if (/^(?:x|×)$/u.test(tokens[at + 1]?.norm ?? '') && to > at + 1) mask(at, to);
   return to;
+}
+
+/** How many words may stand between a word of trade and the price. */
+const REACH_OF_TRADE = 8;
+
+/** `bought two for 4.50`: two decimals that a small word joins to a word of trade in the clause. */
+function isPrice(tokens: readonly Token[], at: number): boolean {
+  const decimals = /^[.,]$/u.test(tokens[at + 1]!.norm) && tokens[at + 2]!.text.length === 2;
+  if (!decimals || !endsBefore(forMoney, tokens, at)) return false;
+  for (let from = at - 2; from >= Math.max(0, at - REACH_OF_TRADE); from -= 1) {
+    if (/^[.;:]$/u.test(tokens[from]!.norm)) return false;
+    if (phraseAt(traded, tokens, from)) return true;
+  }
+  return false;
 }
 
 /** Whether a phrase of the book ends right before the token. */

@@ -20,6 +20,39 @@ export const MONEY: PhraseRow = {
   ru: 'руб*',
 };
 
+/** Words of buying and selling: an amount that one of `FOR` joins to them is a price. */
+export const TRADED: PhraseRow = {
+  en: 'bought|buy|sold|sell|got|had|picked up|traded|ordered',
+  de: 'gekauft|kaufte|verkauft|bekommen|bekam',
+  fr: 'acheté|achetée|achetés|achetées|acheta|vendu|vendue|eu',
+  es: 'comprado|comprada|compré|compró|vendido|vendida',
+  pt: 'comprado|comprada|comprei|comprou|vendido|vendida',
+  it: 'comprato|comprata|comprai|venduto|venduta',
+  nl: 'gekocht|kocht|verkocht',
+  fi: 'ostettu|ostin|osti|myyty',
+  sv: 'köpt|köpte|såld|sålt',
+  da: 'købt|købte|solgt',
+  nb: 'kjøpt|kjøpte|solgt',
+  pl: 'kupiony|kupiłem|kupiłam|kupił|sprzedany',
+  cs: 'koupil|koupila|koupeno|prodáno',
+};
+
+/** Small words and signs between what was traded and its price. */
+export const FOR: PhraseRow = {
+  signs: '@|à',
+  en: 'for|at',
+  de: 'für|zu',
+  fr: 'pour|à',
+  es: 'por',
+  pt: 'por|a',
+  it: 'per|a',
+  nl: 'voor',
+  sv: 'för',
+  da: 'for',
+  pl: 'za|po',
+  cs: 'za|po',
+};
+
 /** Words and signs before a number that is a place, a name or a rank, and no date. */
 export const NUMBER_OF: PhraseRow = {
   signs: '#|№|no .|nr .|n º|n °|第|×',
