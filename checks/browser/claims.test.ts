@@ -52,6 +52,8 @@ describe.skipIf(!CAN_RUN)('claims and notes in the page (needs a Chromium)', () 
 
   it('changes and withdraws a claim in place', async () => {
     const { page } = await openPage(browser, served.url);
+    // Once the dating is there the claims stand in their order.
+    await page.waitForSelector('.claims .chance');
     const first = page.locator('.claims li').first();
     await first.locator('summary').click();
     await first.getByRole('button', { name: 'Change' }).click();

@@ -1,4 +1,5 @@
 import { existsSync } from 'node:fs';
+import { availableParallelism, loadavg } from 'node:os';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { build } from 'vite';
@@ -66,16 +67,19 @@ export async function expectNoSideways(page: Page): Promise<void> {
 }
 
 /**
- * How much slower this machine runs now than the one the figures were written for, at least 1: the
- * time of a fixed loop of square roots, 80 ms there at best. Other work on the same
- * cores makes it grow, and the figures with it.
+ * How many processes share a core of this machine now, at least 1: a time that a person waits grows
+ * with it, and says nothing of the page. Always 1 where the system does not tell.
  */
-export async function slownessOf(page: Page): Promise<number> {
-  const took = await page.evaluate(() => {
-    const began = performance.now();
-    let sum = 0;
-    for (let n = 0; n < 20_000_000; n++) sum += Math.sqrt(n);
-    return sum > 0 ? performance.now() - began : 0;
-  });
-  return Math.max(1, took / 80);
+export function sharedBy(): number {
+  return Math.max(1, (loadavg()[0] ?? 0) / availableParallelism());
+}
+
+/** Processor time in milliseconds that the page's main thread has used for all its work. */
+export async function mainThread(page: Page): Promise<() => Promise<number>> {
+  const session = await page.context().newCDPSession(page);
+  await session.send('Performance.enable', { timeDomain: 'threadTicks' });
+  return async () => {
+    const { metrics } = await session.send('Performance.getMetrics');
+    return 1000 * (metrics.find(({ name }) => name === 'TaskDuration')?.value ?? Number.NaN);
+  };
 }

@@ -1,5 +1,5 @@
 import { useSearch } from '@tanstack/react-router';
-import { useEffect, useMemo, useRef } from 'react';
+import { lazy, Suspense, useEffect, useMemo, useRef } from 'react';
 import { useBook } from '../app/context.ts';
 import { useMedia } from '../app/media.ts';
 import { filterOf, searchOf } from '../app/search.ts';
@@ -7,7 +7,6 @@ import { Register } from '../marks/index.ts';
 import { lanesOf } from '../view/index.ts';
 import { WhySheet } from '../why/index.ts';
 import { Empty } from './Empty.tsx';
-import { Filters } from './Filters.tsx';
 import { Head } from './Head.tsx';
 import { Lanes } from './Lanes.tsx';
 import { Legend } from './Legend.tsx';
@@ -18,6 +17,9 @@ import { useLook } from './useLook.ts';
 import { bring } from './useRows.ts';
 import { useGo, useSelection } from './useSelection.ts';
 import { useWheel } from './useWheel.ts';
+
+// Its menus are the heaviest thing of this screen, and the first view does not need them.
+const Filters = lazy(() => import('./Filters.tsx'));
 
 /** The front page: a lane a printing, and beside it why. */
 export function Chronology() {
@@ -47,7 +49,9 @@ export function Chronology() {
         <h1>{book.dossier.title}</h1>
         <Summary />
         <Empty />
-        <Filters filter={filter} set={(next) => go(searchOf(next, search.printing))} />
+        <Suspense fallback={<div className="filters" />}>
+          <Filters filter={filter} set={(next) => go(searchOf(next, search.printing))} />
+        </Suspense>
         <div className="axes">
           {look.stacked ? <Strip ids={ids} scroller={scroller} look={look} /> : null}
           <Head scale={look.scale} close={look.close} stacked={look.stacked} axes={axes} />

@@ -37,7 +37,7 @@ function sayChoice(book: Book, column: FilterColumn, value: string): string {
 }
 
 /** What the chronology shows, and in which order. */
-export function Filters({ filter, set }: Props) {
+export default function Filters({ filter, set }: Props) {
   return (
     <div className="filters">
       {FILTER_COLUMNS.map((column) => (

@@ -67,23 +67,7 @@ function Fields({ draft, set, says }: FieldsProps) {
   return (
     <>
       <SourceField value={draft.source} set={(source) => set({ source })} />
-      {isNew ? (
-        <Field label="It is new: what kind is it?">
-          {(ties) => (
-            <select
-              {...ties}
-              value={draft.kind}
-              onChange={(event) => set({ kind: event.target.value })}
-            >
-              {SOURCE_KINDS.map((kind) => (
-                <option key={kind} value={kind}>
-                  {kind.replaceAll('-', ' ')}
-                </option>
-              ))}
-            </select>
-          )}
-        </Field>
-      ) : null}
+      {isNew ? <KindField draft={draft} set={set} /> : null}
       <Field label="States its">
         {(ties) => (
           <select
@@ -129,6 +113,26 @@ function Fields({ draft, set, says }: FieldsProps) {
         )}
       </Field>
     </>
+  );
+}
+
+function KindField({ draft, set }: Omit<FieldsProps, 'says'>) {
+  return (
+    <Field label="It is new: what kind is it?">
+      {(ties) => (
+        <select
+          {...ties}
+          value={draft.kind}
+          onChange={(event) => set({ kind: event.target.value })}
+        >
+          {SOURCE_KINDS.map((kind) => (
+            <option key={kind} value={kind}>
+              {kind.replaceAll('-', ' ')}
+            </option>
+          ))}
+        </select>
+      )}
+    </Field>
   );
 }
 

@@ -7,7 +7,7 @@ import type {
   WireDating,
   WireEvent,
 } from '../../contract/index.ts';
-import { ask } from './ask.ts';
+import { ask, Refused } from './ask.ts';
 import { listen } from './events.ts';
 
 export const DOSSIER = ['dossier'] as const;
@@ -37,7 +37,8 @@ function useEffort(effort: 'first' | 'refined', version: number | undefined, wan
       if (!answer.dating || answer.version !== version) throw new Error('not dated yet');
       return answer.dating;
     },
-    retry: 20,
+    // Not ready yet: ask again. A refusal will not change by asking.
+    retry: (asked, error) => asked < 20 && !(error instanceof Refused),
     retryDelay: 400,
     gcTime: 60_000,
     staleTime: Number.POSITIVE_INFINITY,
