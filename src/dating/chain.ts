@@ -1,7 +1,9 @@
 import { drawReadings } from './attribution.ts';
 import { drawDay, fillProduct } from './days.ts';
-import { drawParent, type Kinship } from './derivation.ts';
+import { drawParent } from './derivation.ts';
+import { drawDirection } from './flip.ts';
 import { drawGroup, type Group } from './groups.ts';
+import type { Kinship } from './kinship.ts';
 import { drawLag } from './lag-draw.ts';
 import { fillRow, refreshRow } from './likelihood.ts';
 import { applyViews, predictViews } from './predict.ts';
@@ -62,7 +64,13 @@ function drawSources(problem: Problem, state: State, shop: Workshop) {
   for (let e = 0; e < problem.nEvents; e++) {
     leaveOut(problem, state, e, () => fillProduct(problem, state, e));
   }
-  for (let s = 0; s < problem.nSources; s++) drawSource(problem, state, s, shop);
+  for (let s = 0; s < problem.nSources; s++) {
+    const parent = state.parentOf[s]!;
+    const turnable = parent >= 0 && state.parentOf[parent] === -1;
+    const copy = turnable ? drawDirection(problem, state, s, shop.kin, shop.viewsOf) : s;
+    drawSource(problem, state, copy, shop);
+    if (copy !== s) drawSource(problem, state, s, shop);
+  }
 }
 
 /** Does something while an event's own day is not among the counts of weekdays. */

@@ -1,22 +1,10 @@
 import { pickLog } from '../maths/index.ts';
+import type { Kinship } from './kinship.ts';
 import type { Prediction } from './predict.ts';
 import type { Problem } from './problem.ts';
 import { sourceSloppiness, tiltSource } from './rates.ts';
 import { N_READINGS, RIGHT } from './readings.ts';
 import type { State } from './state.ts';
-
-/** What the sources say of whom they took things from, laid out for the sampler. */
-export interface Kinship {
-  /** 1 at [source × nSources + other] where the source cites the other. */
-  readonly cites: Uint8Array;
-  /** Runs of each source. */
-  readonly runsOf: readonly (readonly number[])[];
-}
-
-/** Prior odds: that a source derives from none; from one it cites; from any other (shared). */
-const NONE = 1;
-const CITED = 1.2;
-const ANY = 0.35;
 
 /** A value is written down wrong when copied with this chance. Judgement. */
 const MISCOPY = 0.03;
@@ -39,24 +27,32 @@ const TILTS_LARGE = [-1.2, 0, 1.2];
 /** Views of one source above which fewer tilts are tried. */
 const LARGE = 400;
 
+/** Every explanation of where a source has its days from, with its log weight. */
+export interface ParentWeights {
+  /** Sources it may derive from; −1, first, for none. */
+  readonly candidates: readonly number[];
+  readonly tilts: readonly number[];
+  /** Tilts side by side for each candidate. */
+  readonly logs: Float64Array;
+  readonly gains: ReadonlyMap<number, Float64Array>;
+}
+
 /**
- * Draws from whom a source derives, all candidates and "none" at once over its whole runs, and then
- * which of its runs are copied. After `dong:2009`, with the days integrated out, and with the
- * source's own sloppiness drawn along: two good sources agree because both are right, and only what
- * is rare and shared tells a copy from a peer.
+ * Weighs from whom a source derives, all candidates and "none" at once over its whole runs. After
+ * `dong:2009`, with the days integrated out, and with the source's own sloppiness left open: two
+ * good sources agree because both are right, and only what is rare and shared tells a copy from a
+ * peer.
  *
  * @param prediction of the source's views, which lie in the order of its runs
- * @returns true where the source's rates changed, so that its rows must be filled anew
  */
-export function drawParent(
+export function weighParents(
   problem: Problem,
   state: State,
   s: number,
-  kin: Kinship,
+  { prior, runsOf }: Kinship,
   prediction: Prediction,
-): boolean {
-  const runs = kin.runsOf[s]!;
-  if (runs.length === 0) return false;
+): ParentWeights {
+  const runs = runsOf[s]!;
   const tilts = prediction.plain.length > LARGE ? TILTS_LARGE : TILTS;
   const tilted = tiltPredictions(problem, state, runs, prediction, tilts);
   const gains = gainsOf(problem, state, runs, tilted, tilts.length);
@@ -67,30 +63,60 @@ export function drawParent(
   tilts.forEach((tilt, t) => {
     const base = -((value + tilt) ** 2) / (2 * variance) + sumOfLogs(tilted, t, tilts.length);
     candidates.forEach((q, i) => {
-      logs[i * tilts.length + t] = base + Math.log(priorOf(kin, problem.nSources, s, q));
-      if (q >= 0) logs[i * tilts.length + t]! += runGain(gains.get(q)!, t, tilts.length, share);
+      const gain =
+        q < 0
+          ? 0
+          : prior[s * problem.nSources + q]! + runGain(gains.get(q)!, t, tilts.length, share);
+      logs[i * tilts.length + t] = base + gain;
     });
   });
+  return { candidates, tilts, logs, gains };
+}
+
+/**
+ * Draws from whom a source derives, and then which of its runs are copied.
+ *
+ * @returns true where the source's rates changed, so that its rows must be filled anew
+ */
+export function drawParent(
+  problem: Problem,
+  state: State,
+  s: number,
+  kin: Kinship,
+  prediction: Prediction,
+): boolean {
+  if (kin.runsOf[s]!.length === 0) return false;
+  const { candidates, tilts, logs, gains } = weighParents(problem, state, s, kin, prediction);
   const drawn = pickLog(state.random, logs);
   const parent = candidates[Math.floor(drawn / tilts.length)]!;
   const t = drawn % tilts.length;
-  state.parentOf[s] = parent;
   const gain = gains.get(parent);
-  runs.forEach((run, at) => {
+  const share = state.copyRate[1]!;
+  setParent(problem, state, s, kin, parent, (at) => {
     const odds = gain
       ? (share / (1 - share)) * Math.exp(Math.min(30, gain[at * tilts.length + t]!))
       : 0;
-    state.runCopied[run] = state.random.uniform() < odds / (1 + odds) ? 1 : 0;
-    setRun(problem, state, run, parent);
+    return state.random.uniform() < odds / (1 + odds);
   });
   if (tilts[t] === 0) return false;
   tiltSource(state.rates, s, tilts[t]!);
   return true;
 }
 
-function priorOf({ cites }: Kinship, nSources: number, s: number, q: number): number {
-  if (q < 0) return NONE;
-  return cites[s * nSources + q] ? CITED : ANY / (nSources - 1);
+/** Holds a source to derive from another, or from none, in those of its runs that `copied` names. */
+export function setParent(
+  problem: Problem,
+  state: State,
+  s: number,
+  { runsOf }: Kinship,
+  parent: number,
+  copied: (at: number) => boolean,
+): void {
+  state.parentOf[s] = parent;
+  runsOf[s]!.forEach((run, at) => {
+    state.runCopied[run] = copied(at) ? 1 : 0;
+    setRun(problem, state, run, parent);
+  });
 }
 
 /** Each view's probability under each tilt, tilts side by side. */
@@ -172,7 +198,7 @@ function descends(state: State, s: number, ancestor: number): boolean {
 }
 
 /** Points each view of a run at its parent's view, or at none. */
-export function setRun(problem: Problem, state: State, run: number, parent: number): void {
+function setRun(problem: Problem, state: State, run: number, parent: number): void {
   for (let m = problem.runStart[run]!; m < problem.runStart[run + 1]!; m++) {
     const v = problem.runViews[m]!;
     const from = state.runCopied[run] && parent >= 0 ? viewOf(problem, v, parent) : -1;

@@ -2,6 +2,7 @@ import type { Evidence } from '../evidence/index.ts';
 import { chance } from '../maths/index.ts';
 import { sweep, type Workshop } from './chain.ts';
 import { forestGroups } from './groups.ts';
+import { kinshipOf } from './kinship.ts';
 import type { Problem } from './problem.ts';
 import { createState, type State } from './state.ts';
 import { beginBatch, createTally, type Tally } from './tally.ts';
@@ -31,17 +32,8 @@ export function planFor(problem: Problem, effort: 'first' | 'refined'): Plan {
 
 /** Lays out what the chains need besides the problem. */
 export function workshopOf(evidence: Evidence, problem: Problem): Workshop {
-  const sourceIndex = new Map(evidence.sources.map((s, i) => [s.id, i]));
-  const cites = new Uint8Array(problem.nSources * problem.nSources);
-  evidence.sources.forEach((source, s) => {
-    for (const id of source.cites) {
-      const q = sourceIndex.get(id);
-      if (q !== undefined && q !== s) cites[s * problem.nSources + q] = 1;
-    }
-  });
-  const runsOf: number[][] = Array.from({ length: problem.nSources }, () => []);
-  for (let r = 0; r < problem.nRuns; r++) runsOf[problem.runSource[r]!]!.push(r);
-  const viewsOf = runsOf.map((runs) => {
+  const kin = kinshipOf(evidence, problem);
+  const viewsOf = kin.runsOf.map((runs) => {
     const views: number[] = [];
     for (const r of runs) {
       for (let m = problem.runStart[r]!; m < problem.runStart[r + 1]!; m++)
@@ -52,7 +44,7 @@ export function workshopOf(evidence: Evidence, problem: Problem): Workshop {
   const groups = forestGroups(problem);
   const grouped = new Set(groups.flatMap(({ events }) => events));
   const eventOrder = sequenceOrder(problem).filter((e) => !grouped.has(e));
-  return { kin: { cites, runsOf }, viewsOf, groups, eventOrder };
+  return { kin, viewsOf, groups, eventOrder };
 }
 
 /** Events so that each comes after those that sequence facts put before it. */
