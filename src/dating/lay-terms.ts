@@ -6,7 +6,7 @@ import type { Releases } from './events.ts';
 import { binOf, FIXED_HISTS, histOf, UNLISTED_HIST } from './histograms.ts';
 import { filledShares } from './links.ts';
 import type { Problem } from './problem.ts';
-import { breadth, type Statement } from './statements.ts';
+import { breadth, type Span, type Statement } from './statements.ts';
 import { seriesHists } from './tables.ts';
 import type { Views } from './views.ts';
 
@@ -65,10 +65,14 @@ function fillBins(
   yearOf: (day: number) => number,
 ) {
   const spans = values[0]!.spans;
-  const lo = spans[0]!.lo;
-  const hi = spans.at(-1)!.hi;
   for (let k = 0; k < cells.count; k++) {
     const day = (cells.lo[cells.from + k]! + cells.hi[cells.from + k]!) >> 1;
+    const { lo, hi } = spans.length === 1 ? spans[0]! : nearest(spans, day);
     bins[at + k] = binOf(property, lo, hi, day, yearOf);
   }
+}
+
+function nearest(spans: readonly Span[], day: number): Span {
+  const gap = ({ lo, hi }: Span) => Math.max(lo - day, day - hi, 0);
+  return spans.reduce((best, span) => (gap(span) < gap(best) ? span : best));
 }

@@ -3,6 +3,9 @@ import { LOCAL, MAX_LAGS, type Problem } from './problem.ts';
 import { FILLED_IN, N_READINGS, NOISE, OTHER_MOMENT, RIGHT, YEAR_OFF } from './readings.ts';
 import type { State } from './state.ts';
 
+/** No value is wholly impossible on any day. */
+const FLOOR = 1e-9;
+
 /** Share of noise that is added for a value marked uncertain. */
 const DOUBT = 0.25;
 
@@ -18,7 +21,7 @@ export function fillRow(problem: Problem, state: State, v: number): void {
   if (c < 0) {
     for (let k = 0; k < n; k++) {
       const b = bins[at + k]!;
-      rows[at + k] = (b === 0 ? histMass[hist]! : histDensity[hist + b]! * scale) + 1e-9;
+      rows[at + k] = (b === 0 ? histMass[hist]! : histDensity[hist + b]! * scale) + FLOOR;
     }
     if (problem.viewHist[v] === UNLISTED_HIST) return;
     shareWithRing(problem, state, v, at, n);
@@ -27,7 +30,7 @@ export function fillRow(problem: Problem, state: State, v: number): void {
   const shares = state.rates.shares;
   const s = c * N_READINGS;
   const noise = (shares[s + NOISE]! + DOUBT * problem.viewDoubt[v]!) * scale;
-  const constant = constantOf(problem, state, v);
+  const constant = constantOf(problem, state, v) + FLOOR;
   state.constant[v] = constant;
   for (let k = 0; k < n; k++) rows[at + k] = noise * histDensity[hist + bins[at + k]!]! + constant;
   addEntries(problem, rows, at, v, shares, s);
@@ -75,7 +78,7 @@ export function refreshRow(problem: Problem, state: State, v: number): void {
     return;
   }
   if (problem.viewRate[v]! < 0) return;
-  const constant = constantOf(problem, state, v);
+  const constant = constantOf(problem, state, v) + FLOOR;
   const change = constant - state.constant[v]!;
   if (change === 0) return;
   state.constant[v] = constant;
@@ -117,7 +120,8 @@ function valueAtDay(problem: Problem, state: State, v: number): number {
   const hist = problem.viewHist[v]! * BINS;
   const c = problem.viewRate[v]!;
   const scale = problem.viewScale[v]!;
-  if (c < 0) return (b === 0 ? state.histMass[hist]! : state.histDensity[hist + b]! * scale) + 1e-9;
+  if (c < 0)
+    return (b === 0 ? state.histMass[hist]! : state.histDensity[hist + b]! * scale) + FLOOR;
   const { shares } = state.rates;
   const s = c * N_READINGS;
   let sum = shares[s + NOISE]! * scale * state.histDensity[hist + b]!;
