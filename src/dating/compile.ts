@@ -75,16 +75,22 @@ function habitsOf(releases: Releases) {
 
 function layOrders(releases: Releases) {
   const n = releases.events.length;
-  const before: number[][] = Array.from({ length: n }, () => []);
-  const after: number[][] = Array.from({ length: n }, () => []);
-  for (const [a, b] of releases.orders) {
-    before[b]!.push(a);
-    after[a]!.push(b);
-  }
+  const before: { e: number; gap: number }[][] = Array.from({ length: n }, () => []);
+  const after: { e: number; gap: number }[][] = Array.from({ length: n }, () => []);
+  const add = (pairs: readonly (readonly [number, number])[], gap: number) => {
+    for (const [a, b] of pairs) {
+      before[b]!.push({ e: a, gap });
+      after[a]!.push({ e: b, gap });
+    }
+  };
+  add(releases.orders, 1);
+  add(releases.weakOrders, 0);
   return {
     beforeStart: startsOf(before),
-    before: Int32Array.from(before.flat()),
+    before: Int32Array.from(before.flat(), ({ e }) => e),
+    beforeGap: Uint8Array.from(before.flat(), ({ gap }) => gap),
     afterStart: startsOf(after),
-    after: Int32Array.from(after.flat()),
+    after: Int32Array.from(after.flat(), ({ e }) => e),
+    afterGap: Uint8Array.from(after.flat(), ({ gap }) => gap),
   };
 }

@@ -63,8 +63,9 @@ function answer(
   const findings: Findings = { evidence, compiled, tally, weights };
   const explained = releases.events.map((_, e) => explainEvent(findings, e));
   const printings = evidence.printings.map((_, i) => datedPrinting(findings, i, explained));
-  const events = orderEvents(weights, releases.orders);
-  const first = firstEvents(weights, releases.orders);
+  const orders = [...releases.orders, ...releases.weakOrders];
+  const events = orderEvents(weights, orders).filter((e) => releases.events[e]!.members.length > 0);
+  const first = firstEvents(weights, orders);
   const idsOf = (e: number) => releases.events[e]!.members.map((i) => evidence.printings[i]!.id);
   return {
     printings,
@@ -208,7 +209,8 @@ function weekdaysOf(
     number,
     { market: string; channel: string; shares: number[]; releases: number }
   >();
-  releases.events.forEach(({ market, channel }, e) => {
+  releases.events.forEach(({ members, market, channel }, e) => {
+    if (members.length === 0) return;
     const h = problem.habitOf[e]!;
     const habit = habits.get(h) ?? { market, channel, shares: [0, 0, 0, 0, 0, 0, 0], releases: 0 };
     habits.set(h, habit);
@@ -229,6 +231,7 @@ function leadsOf(
   const kindOf = new Map(evidence.sources.map((s) => [s.id, s.kind]));
   const trust = trustByKind(evidence, explained.flat());
   const leads = releases.events.flatMap(({ members }, e) => {
+    if (members.length === 0) return [];
     const used = new Set(explained[e]!.map((c) => kindOf.get(c.source)!));
     return leadsFor(evidence.printings[members[0]!]!.id, weights[e]!, used, trust);
   });

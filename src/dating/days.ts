@@ -67,11 +67,11 @@ function allowed(problem: Problem, state: State, e: number): [number, number] {
   let before = Number.POSITIVE_INFINITY;
   for (let j = problem.beforeStart[e]!; j < problem.beforeStart[e + 1]!; j++) {
     const day = state.day[problem.before[j]!]!;
-    if (day !== NO_DAY) after = Math.max(after, day);
+    if (day !== NO_DAY) after = Math.max(after, day + problem.beforeGap[j]! - 1);
   }
   for (let j = problem.afterStart[e]!; j < problem.afterStart[e + 1]!; j++) {
     const day = state.day[problem.after[j]!]!;
-    if (day !== NO_DAY) before = Math.min(before, day);
+    if (day !== NO_DAY) before = Math.min(before, day - problem.afterGap[j]! + 1);
   }
   return [after, before];
 }

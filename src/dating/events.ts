@@ -2,7 +2,7 @@ import type { Claim, Evidence } from '../evidence/index.ts';
 
 /** Printings that are taken to have come out on one day. */
 export interface ReleaseEvent {
-  /** Indices into `evidence.printings`. */
+  /** Indices into `evidence.printings`; none for a product that is dated only as such. */
   readonly members: readonly number[];
   /** Id or words; empty where not known. */
   readonly product: string;
@@ -16,8 +16,10 @@ export interface Releases {
   /** For each printing, the index of its event. */
   readonly eventOf: Int32Array;
   readonly printingIndex: ReadonlyMap<string, number>;
-  /** Pairs of event indices, earlier first. */
+  /** Pairs of event indices, earlier first, never the same day. */
   readonly orders: readonly (readonly [number, number])[];
+  /** The same, but the two may share a day: a printing and the products that it lies in. */
+  readonly weakOrders: readonly (readonly [number, number])[];
   readonly eventsOfProduct: ReadonlyMap<string, readonly number[]>;
 }
 
@@ -49,29 +51,62 @@ export function releasesOf(evidence: Evidence): Releases {
     ] as const;
     orders.set(pair.join(), pair);
   }
+  const all = [...events, ...productEvents(evidence, events)];
   return {
-    events,
+    events: all,
     eventOf,
     printingIndex,
     orders: [...orders.values()],
-    eventsOfProduct: byProduct(evidence, events, eventOf, printingIndex),
+    weakOrders: productOrders(evidence, all, eventOf),
+    eventsOfProduct: byProduct(evidence, all, eventOf, printingIndex),
   };
 }
 
-function groupKeys(evidence: Evidence, printingIndex: ReadonlyMap<string, number>): string[] {
+/** The products of each printing that lies in several of them. */
+function severalProducts({ printings, contents }: Evidence): Map<string, Set<string>> {
   const products = new Map<string, Set<string>>();
-  for (const { product, printing } of evidence.contents) {
-    const set = products.get(printing);
-    if (set) set.add(product);
-    else products.set(printing, new Set([product]));
+  for (const { product, printing } of contents) {
+    products.set(printing, (products.get(printing) ?? new Set()).add(product));
   }
-  const keys = evidence.printings.map((p, i) => {
-    const listed = products.get(p.id);
-    const severalProducts =
-      listed !== undefined && new Set([...listed, p.product ?? '']).size > 1 + (p.product ? 0 : 1);
-    if (severalProducts || !p.product) return `alone ${i}`;
-    return JSON.stringify([p.product, p.market ?? p.language, p.edition, p.wave, p.channel]);
+  for (const { id, product } of printings) if (product) products.get(id)?.add(product);
+  for (const [id, set] of products) if (set.size < 2) products.delete(id);
+  return products;
+}
+
+/** Events for products that are dated in their own right, since no printing lies in them alone. */
+function productEvents(evidence: Evidence, events: readonly ReleaseEvent[]): ReleaseEvent[] {
+  const several = severalProducts(evidence);
+  const own = new Set<string>();
+  for (const { members, product } of events) {
+    if (members.some((i) => !several.has(evidence.printings[i]!.id))) own.add(product);
+  }
+  const markets = new Map(evidence.products.map((p) => [p.id, p.market ?? '']));
+  return [...new Set([...several.values()].flatMap((set) => [...set]))]
+    .filter((product) => !own.has(product))
+    .map((product) => ({ members: [], product, market: markets.get(product) ?? '', channel: '' }));
+}
+
+/** A printing in several products came no later than any of them. */
+function productOrders(evidence: Evidence, events: readonly ReleaseEvent[], eventOf: Int32Array) {
+  const several = severalProducts(evidence);
+  const orders: [number, number][] = [];
+  evidence.printings.forEach(({ id }, i) => {
+    const products = several.get(id);
+    if (!products) return;
+    events.forEach(({ product }, e) => {
+      if (e !== eventOf[i] && products.has(product)) orders.push([eventOf[i]!, e]);
+    });
   });
+  return orders;
+}
+
+function groupKeys(evidence: Evidence, printingIndex: ReadonlyMap<string, number>): string[] {
+  const several = severalProducts(evidence);
+  const keys = evidence.printings.map((p, i) =>
+    !p.product || several.has(p.id)
+      ? `alone ${i}`
+      : JSON.stringify([p.product, p.market ?? p.language, p.edition, p.wave, p.channel]),
+  );
   return setApart(keys, evidence, printingIndex);
 }
 

@@ -160,8 +160,8 @@ interface Chance {
 /** Readings of an on-sale claim with their probability, likeliest first. */
 function readingsOf(findings: Findings, v: number, claim: Claim, p_right: number): Chance[] {
   const { problem, statements } = findings.compiled;
-  const statement = statements[problem.viewStatement[v]!]!;
-  const main = statement.values[0]!.spans;
+  if (problem.viewRing[v] !== v && p_right >= 0.5) return [{ reading: 'right', p: p_right }];
+  const main = statements[problem.viewStatement[v]!]!.values[0]!.spans;
   const own = claim.date!.ranges;
   const pen =
     main.length !== own.length || main[0]!.lo < own[0]!.first || main.at(-1)!.hi > own.at(-1)!.last;
@@ -173,7 +173,25 @@ function readingsOf(findings: Findings, v: number, claim: Claim, p_right: number
     const p = findings.tally.readings[row + r]! / findings.tally.sweeps;
     sums.set(name, (sums.get(name) ?? 0) + p);
   }
+  if (own.length > 1 || own[0]!.first !== own[0]!.last) foldLocal(sums, p_right);
   return [...sums].map(([reading, p]) => ({ reading, p })).sort((a, b) => b.p - a.p);
+}
+
+const LOCAL_READINGS: readonly Reading[] = [
+  'right',
+  'next-day',
+  'few-days',
+  'swapped',
+  'first-of-month',
+  'year-off',
+];
+
+/** A value of several days hardly tells how it came about: it holds the day, or misses it closely. */
+function foldLocal(sums: Map<Reading, number>, p_right: number) {
+  const local = LOCAL_READINGS.reduce((sum, name) => sum + (sums.get(name) ?? 0), 0);
+  for (const name of LOCAL_READINGS) sums.delete(name);
+  sums.set('right', Math.min(local, p_right));
+  sums.set('few-days', Math.max(0, local - p_right));
 }
 
 /** Claims whose property has a lead, a lag or a bound of its own. */

@@ -39,15 +39,15 @@ function neighbours({ beforeStart, before, afterStart, after }: Problem, e: numb
   ];
 }
 
-function ordersOf({ afterStart, after }: Problem, events: readonly number[]): Order[] {
+function ordersOf({ afterStart, after, afterGap }: Problem, events: readonly number[]): Order[] {
   const place = new Map(events.map((e, i) => [e, i]));
-  return events.flatMap((e, earlier) =>
-    [...after.subarray(afterStart[e]!, afterStart[e + 1]!)].map((o) => ({
-      earlier,
-      later: place.get(o)!,
-      strict: true,
-    })),
-  );
+  const orders: Order[] = [];
+  events.forEach((e, earlier) => {
+    for (let j = afterStart[e]!; j < afterStart[e + 1]!; j++) {
+      orders.push({ earlier, later: place.get(after[j]!)!, strict: afterGap[j] === 1 });
+    }
+  });
+  return orders;
 }
 
 /** Cells of less than this share of an event's likeliest are left out of a joint draw. */

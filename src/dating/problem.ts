@@ -89,6 +89,9 @@ export interface Problem {
   /** Sequence facts: events that come before and after each event. */
   readonly beforeStart: Int32Array;
   readonly before: Int32Array;
+  /** Days that must lie between at least: 1, or 0 where they may share a day. */
+  readonly beforeGap: Uint8Array;
   readonly afterStart: Int32Array;
   readonly after: Int32Array;
+  readonly afterGap: Uint8Array;
 }
