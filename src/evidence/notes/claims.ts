@@ -9,6 +9,7 @@ import type { Passage } from './passage.ts';
 import { type Governed, governedBy } from './properties.ts';
 import { type Run, runsIn } from './runs.ts';
 import { sourcesFor } from './sources.ts';
+import { outsideTitles } from './titles.ts';
 import { plain } from './tokens.ts';
 import type { NoteClaim } from './types.ts';
 import { edtfOf } from './values.ts';
@@ -35,6 +36,8 @@ export interface PlacedClaim extends NoteClaim {
 
 /** The claims of a passage with the runs of words that name their sources. */
 export interface PassageReading {
+  /** The passage as it was understood: words of a title say nothing else. */
+  readonly passage: Passage;
   readonly claims: readonly PlacedClaim[];
   readonly sources: readonly Run[];
 }
@@ -166,12 +169,14 @@ function isSourceDate(passage: Passage, done: Completed, run: Run | undefined): 
 
 /** Every claim of a passage, in the order of their dates. */
 export function claimsOf(
-  passage: Passage,
+  written: Passage,
   setting: Setting,
   known: ReadonlySet<string>,
 ): PassageReading {
+  const runs = runsIn(written, known);
+  const titles = runs.filter((run) => run.title);
+  const passage = outsideTitles(written, titles);
   const governed = governedBy(passage);
-  const runs = runsIn(passage, known);
   const sources = sourcesFor(passage, runs, governed);
   const claims: PlacedClaim[] = [];
   const used = new Set<Run>();
@@ -193,7 +198,7 @@ export function claimsOf(
     if (run) used.add(run);
     claims.push(...placed(passage, done, meaning, own, source, setting, p));
   }
-  return { claims, sources: [...used] };
+  return { passage, claims, sources: [...used] };
 }
 
 function placed(

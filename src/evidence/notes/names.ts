@@ -1,6 +1,7 @@
 import { headingForm, type RawLine } from './lines.ts';
 import { passageOf } from './passage.ts';
 import { ENOUGH, runsIn } from './runs.ts';
+import type { Known } from './titles.ts';
 import { plain, tokensOf } from './tokens.ts';
 import type { NotesContext } from './types.ts';
 
@@ -10,12 +11,13 @@ const MOST_WORDS = 5;
  * Names that a sheet uses for its sources somewhere in a way that leaves no doubt (`per Sheaf`,
  * `Sheaf says`, `(Sheaf)`), and the titles that the dossier knows, in plain letters.
  */
-export function namesIn(lines: readonly RawLine[], context: NotesContext): Set<string> {
-  const names = new Set<string>();
+export function namesIn(lines: readonly RawLine[], context: NotesContext): Known {
+  const titles = new Set<string>();
   for (const source of context.sources ?? []) {
-    names.add(plain(source.title ?? source.id));
-    names.add(plain(source.id));
+    titles.add(plain(source.title ?? source.id));
+    titles.add(plain(source.id));
   }
+  const names = new Set(titles);
   const none = new Set<string>();
   for (const line of lines) {
     if (line.body === '' || headingForm(line.body)) continue;
@@ -26,5 +28,5 @@ export function namesIn(lines: readonly RawLine[], context: NotesContext): Set<s
         names.add(plain(run.text));
     }
   }
-  return names;
+  return Object.assign(names, { titles });
 }

@@ -29,6 +29,18 @@ describe('one line', () => {
     });
   });
 
+  it('takes a title that the dossier has as it stands, whatever its words say elsewhere', () => {
+    const titles = ['Heron & Vale product archive', 'The Marsh in Your Pocket'];
+    const sources = titles.map((title, at) => {
+      return { id: `s-${at}`, title, kind: 'other' as const, cites: [] };
+    });
+    const line =
+      'no. 31, 7 May 1994 (Heron & Vale product archive), June per The Marsh in Your Pocket';
+    const [read] = readNotes(line, { sources }).lines;
+    expect(read?.printing).toEqual({ number: '31' });
+    expect(read?.claims.map(({ source }) => source)).toEqual(titles);
+  });
+
   it('keeps what it does not understand', () => {
     expect(readNotes('ask Mika about this').lines[0]?.left_over).toBe('ask Mika about this');
   });

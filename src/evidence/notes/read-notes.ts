@@ -256,11 +256,12 @@ function readPassage(
   section: Section,
   kind: NoteLine['kind'],
 ): NoteLine[] {
-  const passage = passageOf(text, state.language);
   const setting = settingOf(state, section, text);
+  const written = passageOf(text, state.language);
   const reading = asks(text)
-    ? { claims: [], sources: [] }
-    : claimsOf(passage, setting, state.known);
+    ? { passage: written, claims: [], sources: [] }
+    : claimsOf(written, setting, state.known);
+  const { passage } = reading;
   return lines.map((line, index) => {
     const told = (span: PrintingSpan) => passage.tokens[span.from]!.line === index;
     return {

@@ -14,6 +14,7 @@ import {
 } from './names-in-words.ts';
 import type { Passage } from './passage.ts';
 import { type PhraseMatch, phraseAt, phrasesIn } from './phrases.ts';
+import { type Known, titleEnd } from './titles.ts';
 import { plain, type Token } from './tokens.ts';
 
 /** Words in a row that could name a source, with the signs around them that speak for it. */
@@ -27,6 +28,8 @@ export interface Run {
   readonly place: 'lead' | 'trail' | 'either';
   /** It opens the line and a colon follows: it holds to the line's end. */
   readonly label: boolean;
+  /** A title that the dossier knows stands there as it is: its words say nothing else. */
+  readonly title?: true;
 }
 
 /** The score from which on a run of words is taken as a source. */
@@ -182,11 +185,18 @@ function markersIn(passage: Passage): Uint8Array {
 }
 
 /** Every run of words in a passage that names, or could name, a source. */
-export function runsIn(passage: Passage, known: ReadonlySet<string>): Run[] {
+export function runsIn(passage: Passage, known: Known): Run[] {
   const runs: Run[] = [];
   const marked = markersIn(passage);
   let at = 0;
   while (at < passage.tokens.length) {
+    const title = titleEnd(passage, at, known);
+    const titled = title === undefined ? undefined : scoredAs(passage, at, title, title, known);
+    if (title !== undefined && titled) {
+      runs.push({ ...titled, title: true });
+      at = title;
+      continue;
+    }
     const bracket = inBrackets(passage, at);
     if (bracket !== undefined) {
       const run = scored(passage, at, bracket, known);
