@@ -70,10 +70,13 @@ export function cuesIn(tokens: readonly Token[], taken: (at: number) => boolean)
   return phrasesIn(book, tokens, closed)
     .filter(own)
     .map((match) => {
-      const single = tokens
-        .slice(match.from, match.to)
-        .map((token) => token.norm)
-        .join('');
+      const single =
+        match.to === match.from + 1
+          ? tokens[match.from]!.norm
+          : tokens
+              .slice(match.from, match.to)
+              .map((token) => token.norm)
+              .join('');
       const mustTouch = match.value.place !== 'free' || touching.has(single);
       return { ...match.value, ...match, touching: mustTouch };
     });

@@ -77,7 +77,7 @@ function doubtBefore(
 
 /** A line is looked at from several sides; what was read of it is kept until the sheet is read. */
 const MOST_KEPT = 12_000;
-const kept = new Map<string, Passage>();
+const kept = new Map<string, Map<string, Passage>>();
 
 /** Lets go of everything kept; for when a sheet has been read. */
 export function forgetPassages(): void {
@@ -86,12 +86,13 @@ export function forgetPassages(): void {
 
 /** Reads the pieces of a text: dates, cues, words of the printing, and what parts them. */
 export function passageOf(text: string, language?: string): Passage {
-  const key = `${language ?? ''}\n${text}`;
-  const before = kept.get(key);
+  const inLanguage = kept.get(language ?? '') ?? new Map<string, Passage>();
+  const before = inLanguage.get(text);
   if (before) return before;
-  if (kept.size >= MOST_KEPT) kept.clear();
+  if (inLanguage.size >= MOST_KEPT) inLanguage.clear();
   const passage = readPieces(text, language);
-  kept.set(key, passage);
+  inLanguage.set(text, passage);
+  kept.set(language ?? '', inLanguage);
   return passage;
 }
 

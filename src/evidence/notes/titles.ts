@@ -28,7 +28,7 @@ export function titleEnd(
   { titles = NONE }: Known,
 ): number | undefined {
   const { tokens, roles } = passage;
-  if (!firstWords(titles).has(tokens[at]!.norm)) return undefined;
+  if (titles.size === 0 || !firstWords(titles).has(tokens[at]!.norm)) return undefined;
   let end: number | undefined;
   for (let to = at + 1; to <= Math.min(at + LONGEST_TITLE, tokens.length); to += 1) {
     if (roles[to - 1] === 'date') break;

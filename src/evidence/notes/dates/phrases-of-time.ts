@@ -60,23 +60,22 @@ const WITHOUT = [
   bareYear,
 ];
 
-function longest(options: Iterable<Found | undefined>): Found | undefined {
-  let best: Found | undefined;
-  for (const option of options) if (option && (!best || option.to > best.to)) best = option;
-  return best;
+function longer(best: Found | undefined, option: Found | undefined): Found | undefined {
+  return option && (!best || option.to > best.to) ? option : best;
 }
 
 /** The longest single date at a token. */
 function singleAt(tokens: readonly Token[], at: number, spoken: Spoken): Found | undefined {
   const kind = tokens[at]?.kind;
   if (kind === undefined || kind === 'link') return undefined;
-  const plainFound = longest([
-    ...WITHOUT.map((grammar) => grammar(tokens, at)),
-    ...WITH_LANGUAGE.map((grammar) => grammar(tokens, at, spoken)),
-  ]);
-  if (kind === 'num' || kind === 'sym') return plainFound;
-  const parted = third(tokens, at, (inner) => singleAt(tokens, inner, spoken));
-  return longest([plainFound, parted]);
+  let best: Found | undefined;
+  for (const grammar of WITHOUT) best = longer(best, grammar(tokens, at));
+  for (const grammar of WITH_LANGUAGE) best = longer(best, grammar(tokens, at, spoken));
+  if (kind === 'num' || kind === 'sym') return best;
+  return longer(
+    best,
+    third(tokens, at, (inner) => singleAt(tokens, inner, spoken)),
+  );
 }
 
 /** `24–27 Sep 1993`, `3 or 4 March 1996`: a day whose month and year stand with the next one. */
@@ -208,7 +207,7 @@ function phraseOfTimeAt(
     daysOfMonth(tokens, start, spoken) ??
     yearSpan(tokens, start);
   const joined = left && partner(tokens, left, opener !== undefined, spoken);
-  const wide = longest([shared, joined]) as TimePhrase | undefined;
+  const wide = longer(shared, joined) as TimePhrase | undefined;
   if (wide && (!left || wide.to > left.to)) {
     return { ...wide, from: at, ...(opener && { opened: opener.value }) };
   }

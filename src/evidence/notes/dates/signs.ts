@@ -15,6 +15,7 @@ function numeralAt(tokens: readonly Token[], at: number): Numeral | undefined {
   if (token?.kind === 'num' && token.text.length <= 4) {
     return { value: Number(token.norm), to: at + 1 };
   }
+  if (token?.kind !== 'cjk') return undefined;
   const signs: number[] = [];
   let here = at;
   while (signs.length < 4) {
@@ -40,6 +41,7 @@ function eraAt(tokens: readonly Token[], at: number): { before: number; to: numb
   if (token === undefined || (token.kind !== 'cjk' && token.kind !== 'word')) return undefined;
   const word = ERAS[token.norm];
   if (word !== undefined) return { before: word, to: at + 1 };
+  if (token.kind !== 'cjk') return undefined;
   const pair = ERAS[token.norm + (tokens[at + 1]?.norm ?? '')];
   return pair === undefined ? undefined : { before: pair, to: at + 2 };
 }
