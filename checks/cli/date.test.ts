@@ -1,4 +1,12 @@
-import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
+import {
+  chmodSync,
+  cpSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -62,7 +70,7 @@ describe('date', () => {
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(100);
   });
 
-  it('writes nothing to the folder', async () => {
+  it('writes nothing to the folder, and needs no right to', async () => {
     const folder = mkdtempSync(join(tmpdir(), 'printlore-date-'));
     cpSync(inputPath('quiet'), folder, { recursive: true });
     const state = () =>
@@ -70,10 +78,13 @@ describe('date', () => {
         const path = join(folder, name);
         return [name, statSync(path).mtimeMs, readFileSync(path, 'utf8')];
       });
+    for (const name of readdirSync(folder)) chmodSync(join(folder, name), 0o444);
+    chmodSync(folder, 0o555);
     const before = state();
-    await answerTo(['date', folder]);
-    await answerTo(['check', folder]);
+    const [dated, checked] = [await answerTo(['date', folder]), await answerTo(['check', folder])];
+    expect([dated.exit, dated.err, checked.exit]).toEqual([0, '', 0]);
     expect(state()).toEqual(before);
+    chmodSync(folder, 0o755);
     rmSync(folder, { recursive: true });
   });
 });
