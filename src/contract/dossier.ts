@@ -43,6 +43,16 @@ export type ClaimRow = z.infer<typeof ClaimRowSchema>;
 export const OrderRowSchema = z.object({ earlier: z.string(), later: z.string(), ...row });
 export type OrderRow = z.infer<typeof OrderRowSchema>;
 
+/** A printing of which the collector holds copies; nothing else of the desk goes to the page. */
+export const HeldRowSchema = z.object({
+  printing: z.string(),
+  /** Copies that are this printing. */
+  copies: z.int(),
+  /** Copies of one of several printings, this one among them, not known which. */
+  perhaps: z.int(),
+});
+export type HeldRow = z.infer<typeof HeldRowSchema>;
+
 /** A step that can be taken back or taken again, in the words that name it. */
 export const StepSchema = z.object({ label: z.string(), at: z.string() }).nullable();
 export type Step = z.infer<typeof StepSchema>;
@@ -74,6 +84,10 @@ export const DossierSchema = z.object({
   language: z.string(),
   /** Printings of their own: no id that was given up, none that only stands for its parts. */
   printings: z.array(PrintingRowSchema),
+  /** The other ids of `printings.csv`: given up, or standing for their parts. Not free for new rows. */
+  otherIds: z.array(z.string()),
+  /** Copies on the desk, counted by printing; those without any are left out. */
+  held: z.array(HeldRowSchema),
   products: z.array(ProductRowSchema),
   contents: z.array(ContentRowSchema),
   sources: z.array(SourceRowSchema),

@@ -1,4 +1,4 @@
-import { readdir, readFile, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import {
@@ -55,8 +55,37 @@ describe('the routes', () => {
   it('list neither an id that was given up nor a whole that stands for its parts', async () => {
     const rows = 'id,part_of,replaced_by\nlark,,\nlark-foil,lark,\nlark-old,,lark-foil\n';
     await writeFile(join(trial.folder, 'printings.csv'), rows);
-    const { printings } = await dossier();
+    const { printings, otherIds } = await dossier();
     expect(printings.map(({ id, row }) => [id, row])).toEqual([['lark-foil', 3]]);
+    expect(otherIds).toEqual(['lark', 'lark-old']);
+  });
+
+  it('count the copies held, by what their ids stand for, and tell nothing else of the desk', async () => {
+    const rows =
+      'id,part_of,replaced_by\nlark,,\nlark-foil,lark,\nlark-matte,lark,\nlark-old,,lark-foil\nrook,,\nwren,,\n';
+    await writeFile(join(trial.folder, 'printings.csv'), rows);
+    expect((await dossier()).held).toEqual([]);
+    await mkdir(join(trial.folder, 'desk'));
+    const copies = [
+      'id,printing,status,price,currency,listing',
+      '1,lark-old,kept,12.50,EUR,a very private word',
+      '2,lark-foil,submitted,,,',
+      '3,lark,disputed,,,',
+      '4,rook|lark-matte,arrived,,,',
+      '5,wren,offered,,,',
+      '6,wren,returned,,,',
+      '7,wren,sold,,,',
+      '8,wren,,,,',
+      '9,rook,bought,,,',
+    ];
+    await writeFile(join(trial.folder, 'desk', 'copies.csv'), `${copies.join('\n')}\n`);
+    const { body } = await trial.ask('/api/dossier');
+    expect(DossierSchema.parse(body).held).toEqual([
+      { printing: 'lark-foil', copies: 2, perhaps: 1 },
+      { printing: 'lark-matte', copies: 0, perhaps: 2 },
+      { printing: 'rook', copies: 1, perhaps: 1 },
+    ]);
+    expect(JSON.stringify(body)).not.toMatch(/private|12\.50/);
   });
 
   it('answer unchanged data with 304', async () => {

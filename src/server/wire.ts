@@ -5,7 +5,7 @@ import type { Conflict } from '../store/index.ts';
 
 type Rows = Pick<
   DossierAnswer,
-  'printings' | 'products' | 'contents' | 'sources' | 'claims' | 'orders'
+  'printings' | 'otherIds' | 'products' | 'contents' | 'sources' | 'claims' | 'orders'
 >;
 
 /** The rows of a dossier as the page gets them: what they mean, and the cells they came from. */
@@ -21,8 +21,10 @@ export function rowsOnWire({ tables, evidence }: Dossier): Rows {
   });
   const known = new Map(evidence.sources.map((source) => [source.id, source]));
   const printings = new Set(evidence.printings.map(({ id }) => id));
+  const rows = all('printings.csv', withId);
   return {
-    printings: all('printings.csv', withId).filter(({ id }) => printings.has(id)),
+    printings: rows.filter(({ id }) => printings.has(id)),
+    otherIds: rows.filter(({ id }) => !printings.has(id)).map(({ id }) => id),
     products: all('products.csv', withId),
     contents: all('contents.csv', (row, cells) => ({
       product: cells.product ?? '',

@@ -140,6 +140,11 @@ export function madeUpDossier(version: number, tables: Tables): DossierAnswer {
     subject: 'Tin Kingfisher',
     language: 'en',
     printings: printingsOf(tables.printings),
+    otherIds: [],
+    held: [
+      { printing: 'printing-3', copies: 1, perhaps: 0 },
+      { printing: 'printing-5', copies: 0, perhaps: 2 },
+    ],
     products: productsOf(),
     contents: contentsOf(tables.printings),
     sources: sourcesOf(tables.sources),

@@ -3,6 +3,7 @@ import { etag } from 'hono/etag';
 import type { DossierAnswer } from '../../contract/index.ts';
 import { type Evidence, weighFacts } from '../../evidence/index.ts';
 import type { Dated } from '../dating-run.ts';
+import { heldOnWire } from '../held.ts';
 import type { Home } from '../home.ts';
 import type { Session } from '../session.ts';
 import { conflictsOnWire, rowsOnWire } from '../wire.ts';
@@ -27,6 +28,7 @@ export function addDossier(app: Hono, session: Session, home: Home): void {
       subject: manifest.subject,
       language: manifest.language,
       ...rowsOnWire(dossier),
+      held: heldOnWire(dossier),
       faults: faults.map((fault) => ({ ...fault })),
       facts: factsOf(evidence, session.dated),
       undo: stepOnWire(steps?.undo),

@@ -2,7 +2,7 @@
 // biome-ignore-all lint/a11y/useFocusableInteractive: the grid holds the focus and points at its row
 import { memo } from 'react';
 import type { Scale } from '../draw/index.ts';
-import { Num } from '../marks/index.ts';
+import { HeldMark, Num } from '../marks/index.ts';
 import { type DatedPrinting, drawnOf } from '../view/index.ts';
 import { explainBest, explainWindow, type Name, sayDated } from '../words/index.ts';
 import { CloseUp } from './CloseUp.tsx';
@@ -28,11 +28,14 @@ interface Props {
   readonly selected: boolean;
   readonly error: number;
   readonly first: boolean;
+  /** Copies that the collector holds, and those that may be of this printing. */
+  readonly copies: number;
+  readonly perhaps: number;
 }
 
 /** One printing: its name, the years, the days, and what is held true. */
 export const Lane = memo(function Lane(props: Props) {
-  const { id, at, name, dated, look, active, selected } = props;
+  const { id, at, name, dated, look, active, selected, copies, perhaps } = props;
   const drawn = drawnOf(dated);
   const said = sayDated(dated);
   return (
@@ -46,6 +49,7 @@ export const Lane = memo(function Lane(props: Props) {
       style={{ top: at * look.height, height: look.height }}
     >
       <div role="rowheader" className="lane-name">
+        {copies + perhaps > 0 ? <HeldMark copies={copies} perhaps={perhaps} /> : null}
         <span className="title">{name.title}</span>
         <span className="detail">{name.detail}</span>
       </div>

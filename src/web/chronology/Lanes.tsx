@@ -17,7 +17,7 @@ interface Props {
 
 /** The lanes that can be seen, and the one the keys are on; the others are only their height. */
 export function Lanes({ ids, look, scroller, active, selected, focusIn, open, keys }: Props) {
-  const { dated, names, dating } = useBook();
+  const { dated, names, dating, held: onDesk } = useBook();
   const rows = useRows({ scroller, row: look.height, count: ids.length });
   const shown = ids.slice(rows.from, rows.to).map((id, k) => [id, rows.from + k] as const);
   const held = ids[active];
@@ -53,6 +53,8 @@ export function Lanes({ ids, look, scroller, active, selected, focusIn, open, ke
           selected={id === selected}
           error={dating?.monte_carlo_error ?? 0}
           first={dating?.effort === 'first'}
+          copies={onDesk.get(id)?.copies ?? 0}
+          perhaps={onDesk.get(id)?.perhaps ?? 0}
         />
       ))}
     </div>

@@ -1,5 +1,9 @@
+import { useBook } from '../app/context.ts';
+import { Mark } from '../marks/index.ts';
+
 /** What the marks mean; none means anything by its colour alone. */
 export function Legend() {
+  const held = useBook().held.size > 0;
   return (
     <dl className="legend">
       <Item name="probability of the day">
@@ -21,6 +25,14 @@ export function Legend() {
       <Item name="by then; not before">
         <path className="agrees" d="M8 4v8h-5M14 4v8h5" />
       </Item>
+      {held ? (
+        <div>
+          <dt>
+            <Mark sure />
+          </dt>
+          <dd>you hold a copy</dd>
+        </div>
+      ) : null}
     </dl>
   );
 }

@@ -1,4 +1,5 @@
 export * from './Chance.tsx';
+export * from './Held.tsx';
 export * from './Interval.tsx';
 export * from './Marked.tsx';
 export * from './Num.tsx';

@@ -1,6 +1,6 @@
 import { useParams } from '@tanstack/react-router';
 import { useBook } from '../app/context.ts';
-import { Marked, Screen } from '../marks/index.ts';
+import { HeldWords, Marked, Screen } from '../marks/index.ts';
 import { Answer, ClaimList, Modes, Settle, SlipNotes } from '../why/index.ts';
 import { DisputedFacts } from './DisputedFacts.tsx';
 import { Distribution } from './Distribution.tsx';
@@ -25,6 +25,7 @@ export function PrintingPage() {
     <Screen title={name.title} lead={name.detail}>
       <div className="columns">
         <div>
+          <HeldWords held={book.held.get(id)} />
           <Answer dated={dated} />
           {dated?.why ? <Marked why={dated.why} /> : null}
           {dated && dated.days.length > 0 ? <Distribution dated={dated} /> : null}

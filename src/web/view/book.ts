@@ -1,6 +1,7 @@
 import type {
   ClaimRow,
   DossierAnswer,
+  HeldRow,
   PrintingRow,
   ProductRow,
   SourceRow,
@@ -21,6 +22,8 @@ export interface Book {
   readonly printings: ReadonlyMap<string, PrintingRow>;
   readonly products: ReadonlyMap<string, ProductRow>;
   readonly sources: ReadonlyMap<string, SourceRow>;
+  /** Copies on the desk, by printing. */
+  readonly held: ReadonlyMap<string, HeldRow>;
   readonly dated: ReadonlyMap<string, DatedPrinting>;
   readonly datedSources: ReadonlyMap<string, DatedSource>;
   readonly names: ReadonlyMap<string, Name>;
@@ -42,6 +45,7 @@ export function bookOf(
     products,
     printings: new Map(dossier.printings.map((row) => [row.id, row])),
     sources: new Map(dossier.sources.map((row) => [row.id, row])),
+    held: new Map(dossier.held.map((row) => [row.printing, row])),
     dated: new Map(dating?.printings.map((row) => [row.id, row])),
     datedSources: new Map(dating?.sources.map((row) => [row.id, row])),
     names: namesOf(dossier, products),

@@ -1,6 +1,6 @@
 import { Link } from '@tanstack/react-router';
 import { useBook } from '../app/context.ts';
-import { Marked } from '../marks/index.ts';
+import { HeldWords, Marked } from '../marks/index.ts';
 import { Answer } from './Answer.tsx';
 import { ClaimList } from './ClaimList.tsx';
 import { Modes } from './Modes.tsx';
@@ -40,6 +40,7 @@ export function WhySheet({ id, close, closable }: Props) {
           Its page
         </Link>
       </p>
+      <HeldWords held={book.held.get(id)} />
       <Answer dated={dated} />
       {dated?.why ? <Marked why={dated.why} /> : null}
       {dated ? <Modes dated={dated} /> : null}

@@ -11,6 +11,7 @@ import {
   sayDay,
   sayEdtf,
   sayElse,
+  sayHeld,
   sayP,
   sayWindow,
   stretches,
@@ -131,5 +132,14 @@ describe('the answer for a printing', () => {
 
   it('names the second likeliest day', () => {
     expect(sayElse({ ...dated, state: 'day' })).toBe('else most likely 10 May 1996 (0.20)');
+  });
+});
+
+describe('copies held', () => {
+  it('are sure where it is known which printing they are', () => {
+    expect(sayHeld({ copies: 1, perhaps: 0 })).toBe('you hold a copy');
+    expect(sayHeld({ copies: 3, perhaps: 0 })).toBe('you hold 3 copies');
+    expect(sayHeld({ copies: 0, perhaps: 1 })).toBe('you may hold a copy');
+    expect(sayHeld({ copies: 1, perhaps: 2 })).toBe('you hold a copy, perhaps 3');
   });
 });
