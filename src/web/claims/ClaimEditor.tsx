@@ -1,4 +1,4 @@
-import { lazy, Suspense } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import type { ClaimRow } from '../../contract/index.ts';
 import { useDesk } from '../app/context.ts';
 import { addition, draftOf, replacement } from './changes.ts';
@@ -13,8 +13,10 @@ interface Props {
 }
 
 /** The form in place, and what becomes of it. */
-export function ClaimEditor({ claim, printing = '', done }: Props) {
+export function ClaimEditor({ claim: now, printing = '', done }: Props) {
   const { book, change } = useDesk();
+  // As it was when the form was opened: an edit made outside meanwhile is then asked about.
+  const [claim] = useState(now);
   return (
     <Suspense fallback={<p className="detail">Opening the form …</p>}>
       <ClaimForm
