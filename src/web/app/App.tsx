@@ -1,5 +1,6 @@
 import { Outlet } from '@tanstack/react-router';
 import { lazy, Suspense, useMemo, useState } from 'react';
+import type { Addable } from '../add/rows.ts';
 import { Inks, Tip } from '../marks/index.ts';
 import { type Desk, DeskContext } from './context.ts';
 import { Frame } from './Frame.tsx';
@@ -10,19 +11,21 @@ import { useWork } from './useWork.ts';
 import { Waiting } from './Waiting.tsx';
 
 const Palette = lazy(() => import('../palette/Palette.tsx'));
+const AddRow = lazy(() => import('../add/AddRow.tsx'));
 const Keys = lazy(() => import('../palette/Keys.tsx'));
 
 /** The page: it holds what is open, and gives every screen the desk to work at. */
 export function App() {
   const [said, say] = useSaid();
   const [trouble, setTrouble] = useState('');
-  const [open, setOpen] = useState<'palette' | 'keys' | undefined>();
+  const [open, setOpen] = useState<'palette' | 'keys' | Addable>();
   const [clash, setClash] = useState<Clash>();
   const { book, change, undo, redo, online, error, waiting } = useWork(say, setTrouble, setClash);
   const actions = useMemo(
     () => ({
       palette: () => setOpen('palette'),
       keys: () => setOpen('keys'),
+      add: (what: Addable) => setOpen(what),
       undo,
       redo,
     }),
@@ -49,6 +52,9 @@ export function App() {
       <Questions clash={clash} settled={() => setClash(undefined)} trouble={setTrouble} />
       <Suspense>
         {open === 'palette' ? <Palette close={() => setOpen(undefined)} /> : null}
+        {open === 'printing' || open === 'product' ? (
+          <AddRow what={open} close={() => setOpen(undefined)} />
+        ) : null}
         {open === 'keys' ? <Keys close={() => setOpen(undefined)} /> : null}
       </Suspense>
     </DeskContext>

@@ -1,4 +1,5 @@
 import { createContext, useContext } from 'react';
+import type { Addable } from '../add/rows.ts';
 import type { Book } from '../view/index.ts';
 import type { Step } from '../wire/index.ts';
 
@@ -12,6 +13,8 @@ export interface Desk {
   readonly redo: () => void;
   readonly palette: () => void;
   readonly keys: () => void;
+  /** Opens the form for a new printing or product. */
+  readonly add: (what: Addable) => void;
 }
 
 export const DeskContext = createContext<Desk | undefined>(undefined);

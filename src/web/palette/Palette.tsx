@@ -62,4 +62,5 @@ function doIt(desk: Desk, what: string): void {
   if (what === 'undo') desk.undo();
   else if (what === 'redo') desk.redo();
   else if (what === 'keys') desk.keys();
+  else if (what === 'printing' || what === 'product') desk.add(what);
 }

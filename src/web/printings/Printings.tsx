@@ -1,4 +1,4 @@
-import { useBook } from '../app/context.ts';
+import { useBook, useDesk } from '../app/context.ts';
 import { Num, PrintingLink, Screen } from '../marks/index.ts';
 import { lanesOf, NO_FILTER, productName } from '../view/index.ts';
 import { explainBest, nameOfCode, sayDated } from '../words/index.ts';
@@ -11,6 +11,7 @@ export function Printings() {
       title="Printings"
       lead="Every issue of the card that collectors tell apart, earliest first."
     >
+      <AddOne />
       <div className="wide">
         <table className="list">
           <thead>
@@ -34,6 +35,17 @@ export function Printings() {
         </table>
       </div>
     </Screen>
+  );
+}
+
+function AddOne() {
+  const { add } = useDesk();
+  return (
+    <div className="acts">
+      <button type="button" className="choice" onClick={() => add('printing')}>
+        Add a printing
+      </button>
+    </div>
   );
 }
 

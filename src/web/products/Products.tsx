@@ -1,12 +1,12 @@
 import { Link } from '@tanstack/react-router';
-import { useBook } from '../app/context.ts';
+import { useDesk } from '../app/context.ts';
 import { Screen } from '../marks/index.ts';
 import { nameOfCode } from '../words/index.ts';
 import { printingsIn } from './inside.ts';
 
 /** What printings were sold or given in. */
 export function Products() {
-  const book = useBook();
+  const { book, add } = useDesk();
   const { products } = book.dossier;
   return (
     <Screen
@@ -14,6 +14,11 @@ export function Products() {
       lead="The boxes, games and numbers of periodicals that printings came in."
     >
       {products.length === 0 ? <p className="empty">The dossier names no product yet.</p> : null}
+      <div className="acts">
+        <button type="button" className="choice" onClick={() => add('product')}>
+          Add a product
+        </button>
+      </div>
       <div className="wide">
         <table className="list">
           <thead>

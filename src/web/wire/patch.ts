@@ -27,6 +27,10 @@ function sourceRow(row: number, cells: Cells): SourceRow {
   return { id: cells.id ?? '', kind: cells.kind || 'other', cites, row, cells };
 }
 
+function plainRow(row: number, cells: Cells) {
+  return { id: cells.id ?? '', row, cells };
+}
+
 /** One change made to rows that are already in order of row. */
 function changeRows<T extends { readonly row: number }>(
   rows: readonly T[],
@@ -45,14 +49,16 @@ function changeRows<T extends { readonly row: number }>(
 }
 
 /**
- * The dossier as it will look once the changes are made, for the page to show at once. Only claims
- * and sources are followed; the server's own answer takes its place a moment later.
+ * The dossier as it will look once the changes are made, for the page to show at once. What
+ * can be changed on the page is followed; the server's own answer takes its place a moment later.
  */
 export function patched(dossier: DossierAnswer, changes: readonly WireChange[]): DossierAnswer {
-  let { claims, sources } = dossier;
+  let { claims, sources, printings, products } = dossier;
   for (const change of changes) {
     if (change.file === 'claims.csv') claims = changeRows(claims, change, claimRow);
     if (change.file === 'sources.csv') sources = changeRows(sources, change, sourceRow);
+    if (change.file === 'printings.csv') printings = changeRows(printings, change, plainRow);
+    if (change.file === 'products.csv') products = changeRows(products, change, plainRow);
   }
-  return { ...dossier, claims, sources };
+  return { ...dossier, claims, sources, printings, products };
 }
