@@ -2,6 +2,7 @@ import { civilOf, dayOf, weekdayOf } from '../evidence/index.ts';
 import type { EventCells } from './entries.ts';
 import { Column } from './grow.ts';
 import type { Problem } from './problem.ts';
+import type { EventSupport } from './support.ts';
 
 /**
  * The days that release events may have, as cells: single days where some reading of some claim
@@ -32,24 +33,24 @@ interface Year extends Block {
 /**
  * Lays out the cells of every event; together they hold each day of the range exactly once.
  *
- * @param supports for each event single days, and ascending days near which the background is fine
+ * @param supports for each event its single days, and where the background is fine and cut
  * @param first first day of the dossier's range
  * @param last last day of the dossier's range
  */
 export function layCells(
-  supports: readonly { readonly points: ReadonlySet<number>; readonly near: readonly number[] }[],
+  supports: readonly EventSupport[],
   first: number,
   last: number,
 ): CellArrays {
   const columns = new CellColumns();
   const years = yearsOf(first, last);
   const cellStart = new Int32Array(supports.length + 1);
-  supports.forEach(({ points, near }, e) => {
+  supports.forEach(({ points, near, cuts }, e) => {
     const singles = Int32Array.from(points)
       .filter((d) => d >= first && d <= last)
       .sort();
     let s = 0;
-    for (const block of blocksNear(years, near)) {
+    for (const block of cutBlocks(blocksNear(years, near), cuts)) {
       const from = s;
       while (s < singles.length && singles[s]! <= block.hi) s++;
       columns.addBlock(block, singles.subarray(from, s));
@@ -128,6 +129,21 @@ function blockOf(lo: number, hi: number): Block {
   const weekdays = [whole, whole, whole, whole, whole, whole, whole];
   for (let d = lo + whole * 7; d <= hi; d++) weekdays[weekdayOf(d) - 1]!++;
   return { lo, hi, weekdays };
+}
+
+/** Cuts blocks into pieces that begin on the days of `cuts`. */
+function* cutBlocks(blocks: Iterable<Block>, cuts: ReadonlySet<number>): Generator<Block> {
+  const days = [...cuts].sort((a, b) => a - b);
+  let j = 0;
+  for (const block of blocks) {
+    let from = block.lo;
+    while (j < days.length && days[j]! <= block.lo) j++;
+    for (; j < days.length && days[j]! <= block.hi; j++) {
+      yield blockOf(from, days[j]! - 1);
+      from = days[j]!;
+    }
+    yield from === block.lo ? block : blockOf(from, block.hi);
+  }
 }
 
 /** Months near the evidence, runs of years away from it. */

@@ -249,7 +249,10 @@ function scaleCell(
   }
 }
 
-/** Each level's variance from its inverse-gamma conditional, with a wide prior about its mean. */
+/** Most by which a level's spread may exceed its prior mean. Judgement. */
+const WIDEST = 2.5;
+
+/** Each level's variance from its inverse-gamma conditional, cut off where no spread is credible. */
 function drawSpreads(rates: Rates, random: Chance): void {
   const n = new Float64Array(LEVELS.length);
   const squares = new Float64Array(LEVELS.length);
@@ -261,6 +264,9 @@ function drawSpreads(rates: Rates, random: Chance): void {
     if (firm > 100) return;
     const shape = (firm + n[l]!) / 2;
     const scale = (firm * sd * sd + squares[l]!) / 2;
-    rates.variance[l] = scale / random.gamma(shape);
+    const most = (WIDEST * sd) ** 2;
+    let drawn = scale / random.gamma(shape);
+    for (let tries = 0; drawn > most && tries < 20; tries++) drawn = scale / random.gamma(shape);
+    rates.variance[l] = Math.min(drawn, most);
   });
 }

@@ -26,6 +26,8 @@ export interface EventSupport {
   readonly points: Set<number>;
   /** Days near which the background is cut into months. */
   readonly near: number[];
+  /** Days on which the background is cut anew: where what a claim allows begins or ends. */
+  readonly cuts: Set<number>;
 }
 
 /**
@@ -43,7 +45,7 @@ export function supportsOf(
 ): EventSupport[] {
   const supports = Array.from(
     { length: nEvents },
-    (): EventSupport => ({ points: new Set(), near: [] }),
+    (): EventSupport => ({ points: new Set(), near: [], cuts: new Set() }),
   );
   const lastDay = calendar.first + calendar.year.length - 1;
   for (const statement of statements) {
@@ -61,7 +63,7 @@ export function supportsOf(
 
 function addStatement(
   { property, values, source }: Statement,
-  { points, near }: EventSupport,
+  { points, near, cuts }: EventSupport,
   { lags, nLags }: { readonly lags: Int32Array; readonly nLags: Int32Array },
   calendar: Calendar,
   lastDay: number,
@@ -71,6 +73,10 @@ function addStatement(
     for (const { lo, hi } of spans) {
       if (Number.isFinite(lo)) near.push(lo);
       if (Number.isFinite(hi) && hi !== lo) near.push(hi);
+      if (lo !== hi || property !== 'on-sale') {
+        cuts.add(lo);
+        cuts.add(hi + 1);
+      }
       if (lo !== hi || lo < calendar.first || lo > lastDay) continue;
       if (property === 'announced') points.add(lo);
       if (property !== 'on-sale') continue;
