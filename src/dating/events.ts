@@ -93,8 +93,9 @@ function productOrders(evidence: Evidence, events: readonly ReleaseEvent[], even
   evidence.printings.forEach(({ id }, i) => {
     const products = several.get(id);
     if (!products) return;
-    events.forEach(({ product }, e) => {
-      if (e !== eventOf[i] && products.has(product)) orders.push([eventOf[i]!, e]);
+    events.forEach(({ members, product }, e) => {
+      const alone = members.some((j) => several.has(evidence.printings[j]!.id));
+      if (!alone && products.has(product)) orders.push([eventOf[i]!, e]);
     });
   });
   return orders;

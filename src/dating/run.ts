@@ -47,7 +47,7 @@ export function workshopOf(evidence: Evidence, problem: Problem): Workshop {
   return { kin, viewsOf, groups, eventOrder };
 }
 
-/** Events so that each comes after those that sequence facts put before it. */
+/** Events so that each comes after those that sequence facts put before it; those in a circle last. */
 function sequenceOrder(problem: Problem): Int32Array {
   const waiting = new Int32Array(problem.nEvents);
   for (let e = 0; e < problem.nEvents; e++)
@@ -61,6 +61,7 @@ function sequenceOrder(problem: Problem): Int32Array {
       if (--waiting[next]! === 0) order.push(next);
     }
   }
+  for (let e = 0; e < problem.nEvents; e++) if (waiting[e]! > 0) order.push(e);
   return Int32Array.from(order);
 }
 
