@@ -57,7 +57,7 @@ export function releasesOf(evidence: Evidence): Releases {
     eventOf,
     printingIndex,
     orders: [...orders.values()],
-    weakOrders: productOrders(evidence, all, eventOf),
+    weakOrders: productOrders(evidence, all, eventOf, [...orders.values()]),
     eventsOfProduct: byProduct(evidence, all, eventOf, printingIndex),
   };
 }
@@ -86,19 +86,40 @@ function productEvents(evidence: Evidence, events: readonly ReleaseEvent[]): Rel
     .map((product) => ({ members: [], product, market: markets.get(product) ?? '', channel: '' }));
 }
 
-/** A printing in several products came no later than any of them. */
-function productOrders(evidence: Evidence, events: readonly ReleaseEvent[], eventOf: Int32Array) {
+/**
+ * A printing in several products came no later than any of them in its market, unless a sequence
+ * fact says otherwise.
+ */
+function productOrders(
+  evidence: Evidence,
+  events: readonly ReleaseEvent[],
+  eventOf: Int32Array,
+  stated: readonly (readonly [number, number])[],
+): [number, number][] {
   const several = severalProducts(evidence);
   const orders: [number, number][] = [];
   evidence.printings.forEach(({ id }, i) => {
     const products = several.get(id);
     if (!products) return;
-    events.forEach(({ members, product }, e) => {
+    const own = eventOf[i]!;
+    events.forEach(({ members, product, market }, e) => {
       const alone = members.some((j) => several.has(evidence.printings[j]!.id));
-      if (!alone && products.has(product)) orders.push([eventOf[i]!, e]);
+      if (alone || !products.has(product) || market !== events[own]!.market) return;
+      if (!reaches(e, own, [...stated, ...orders])) orders.push([own, e]);
     });
   });
   return orders;
+}
+
+/** Whether sequence facts put an event before another. */
+function reaches(
+  from: number,
+  to: number,
+  orders: readonly (readonly [number, number])[],
+): boolean {
+  const found = new Set([from]);
+  for (const e of found) for (const [a, b] of orders) if (a === e) found.add(b);
+  return found.has(to);
 }
 
 function groupKeys(evidence: Evidence, printingIndex: ReadonlyMap<string, number>): string[] {
