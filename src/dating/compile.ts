@@ -33,7 +33,8 @@ export function compile(evidence: Evidence): Compiled {
   const lags = candidateLags(statements, nSources, nEvents);
   const siblings = siblingsOf(releases);
   const reach = statements.length > LARGE ? LARGE_REACH : SMALL_REACH;
-  const supports = supportsOf(statements, nEvents, siblings, lags, calendar, reach);
+  const orders = [...releases.orders, ...releases.weakOrders];
+  const supports = supportsOf(statements, nEvents, siblings, lags, calendar, reach, orders);
   const cells = layCells(supports, first, last);
   const views = layViews(statements, nEvents);
   const links = layLinks(linksOf(statements, siblings), views, cells);

@@ -1,9 +1,10 @@
 import { type Evidence, edtfOfRange, isoOf, weekdayOf } from '../evidence/index.ts';
 import { type Compiled, compile } from './compile.ts';
-import { explainEvent, type Findings } from './explain.ts';
+import { explainEvent } from './explain.ts';
 import { leadsFor, trustByKind } from './leads.ts';
 import { sourcesOf } from './reliability.ts';
 import { planFor, sample } from './run.ts';
+import type { Findings } from './say.ts';
 import { compareDays, firstEvents, orderEvents } from './sequence.ts';
 import {
   bestDay,

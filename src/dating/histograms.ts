@@ -25,6 +25,7 @@ export const FIXED_HISTS = 10;
 export const COVER_HIST = PROPERTY_HIST['cover-date'];
 export const UNLISTED_HIST = PROPERTY_HIST['unlisted-on'];
 
+/** Index of the histogram of a property. */
 export function histOf(property: DateProperty): number {
   return PROPERTY_HIST[property];
 }

@@ -8,6 +8,7 @@ export interface Calendar {
   readonly dayOfMonth: Uint8Array;
 }
 
+/** The calendar table for the days from `first` to `last`. */
 export function calendarOf(first: number, last: number): Calendar {
   const n = last - first + 1;
   const out = {
@@ -48,6 +49,7 @@ export function yearsOn(calendar: Calendar, day: number, years: number): number 
   return dayOf(calendar.year[j]! + years, m, m === 2 && d === 29 ? 28 : d);
 }
 
+/** The first day of a day's month. */
 export function firstOfMonth(calendar: Calendar, day: number): number {
   return day - calendar.dayOfMonth[day - calendar.first]! + 1;
 }

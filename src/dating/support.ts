@@ -28,12 +28,15 @@ export interface EventSupport {
   readonly near: number[];
   /** Days on which the background is cut anew: where what a claim allows begins or ends. */
   readonly cuts: Set<number>;
+  /** Days that on-sale claims name. */
+  readonly named: number[];
 }
 
 /**
  * Where each event's day may lie: the days that some reading of some statement points at.
  *
  * @param reach how many days either side of a named day are looked at singly
+ * @param orders pairs of events in sequence: what one is named on bounds the other
  */
 export function supportsOf(
   statements: readonly Statement[],
@@ -42,10 +45,11 @@ export function supportsOf(
   lags: { readonly lags: Int32Array; readonly nLags: Int32Array },
   calendar: Calendar,
   reach: number,
+  orders: readonly (readonly [number, number])[],
 ): EventSupport[] {
   const supports = Array.from(
     { length: nEvents },
-    (): EventSupport => ({ points: new Set(), near: [], cuts: new Set() }),
+    (): EventSupport => ({ points: new Set(), near: [], cuts: new Set(), named: [] }),
   );
   const lastDay = calendar.first + calendar.year.length - 1;
   for (const statement of statements) {
@@ -57,13 +61,23 @@ export function supportsOf(
       for (const e of siblings[statement.events[0]!]!) supports[e]!.points.add(lo);
     }
   }
+  for (const [a, b] of orders) {
+    for (const day of supports[b]!.named) cutAt(supports[a]!, day);
+    for (const day of supports[a]!.named) cutAt(supports[b]!, day);
+  }
   for (const support of supports) support.near.sort((a, b) => a - b);
   return supports;
 }
 
+/** Cuts the background about a day that a neighbour in sequence may have. */
+function cutAt({ cuts }: EventSupport, day: number) {
+  cuts.add(day);
+  cuts.add(day + 1);
+}
+
 function addStatement(
   { property, values, source }: Statement,
-  { points, near, cuts }: EventSupport,
+  { points, near, cuts, named }: EventSupport,
   { lags, nLags }: { readonly lags: Int32Array; readonly nLags: Int32Array },
   calendar: Calendar,
   lastDay: number,
@@ -80,6 +94,7 @@ function addStatement(
       if (lo !== hi || lo < calendar.first || lo > lastDay) continue;
       if (property === 'announced') points.add(lo);
       if (property !== 'on-sale') continue;
+      named.push(lo);
       for (let d = lo - reach; d <= lo + reach; d++) points.add(d);
       points.add(swapped(calendar, lo));
       points.add(yearsOn(calendar, lo, 1));

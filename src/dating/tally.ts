@@ -18,6 +18,7 @@ export interface Tally {
   readonly days: Int32Array[];
 }
 
+/** An empty tally. */
 export function createTally(problem: Problem): Tally {
   return {
     sweeps: 0,

@@ -14,7 +14,6 @@ const MONTHS = [
   'November',
   'December',
 ];
-const WEEKDAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
 
 /** A day as a person says it: 19 November 2003. */
 export function sayDay(day: number): string {
@@ -31,10 +30,6 @@ export function sayRun(from: number, to: number): string {
     return `between ${a.dayOfMonth} and ${b.dayOfMonth} ${MONTHS[a.month - 1]} ${a.year}`;
   }
   return `between ${sayDay(from)} and ${sayDay(to)}`;
-}
-
-export function sayWeekday(index: number): string {
-  return WEEKDAYS[index]!;
 }
 
 /** A stretch of days as a person says it: 1 day, 3 weeks, 2 months. */
