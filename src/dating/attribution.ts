@@ -1,5 +1,6 @@
 import { pick } from '../maths/index.ts';
 import { BINS, UNLISTED_HIST } from './histograms.ts';
+import { DOUBT, noiseMass } from './likelihood.ts';
 import { LOCAL, MAX_LAGS, type Problem } from './problem.ts';
 import { FILLED_IN, N_READINGS, NOISE, OTHER_MOMENT, RIGHT, YEAR_OFF } from './readings.ts';
 import type { State } from './state.ts';
@@ -24,7 +25,8 @@ export function weigh(
   const hist = problem.viewHist[v]! * BINS;
   const density = state.histDensity[hist + problem.bins[problem.rowStart[v]! + k]!]!;
   out[NOISE] =
-    (shares[s + NOISE]! + 0.25 * problem.viewDoubt[v]!) * problem.viewScale[v]! * density;
+    (shares[s + NOISE]! + DOUBT * problem.viewDoubt[v]!) *
+    noiseMass(problem.viewScale[v]!, density);
   addEntries(problem, v, k, shares, s, out);
   const lag = state.lagOf[problem.viewSource[v]!]!;
   if (lag >= 0) {

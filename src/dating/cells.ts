@@ -38,7 +38,7 @@ interface Year extends Block {
  * @param last last day of the dossier's range
  */
 export function layCells(
-  supports: readonly EventSupport[],
+  supports: readonly Pick<EventSupport, 'points' | 'near' | 'cuts'>[],
   first: number,
   last: number,
 ): CellArrays {

@@ -1,5 +1,6 @@
 import { type Evidence, edtfOfRange, isoOf, weekdayOf } from '../evidence/index.ts';
 import { type Compiled, compile } from './compile.ts';
+import { releasesOf } from './events.ts';
 import { explainEvent } from './explain.ts';
 import { leadsFor, trustByKind } from './leads.ts';
 import { sourcesOf } from './reliability.ts';
@@ -24,7 +25,7 @@ import type {
   Sequence,
   WeekdayHabit,
 } from './types.ts';
-import { weekdayWeights } from './weekdays.ts';
+import { averageWeekdays, weekdayWeights } from './weekdays.ts';
 import { sayWhy } from './why.ts';
 
 export interface DateOptions {
@@ -109,11 +110,15 @@ function undated(evidence: Evidence, seed: number, effort: 'first' | 'refined'):
     derives: [],
     habits: [],
   }));
+  const { events, orders } = releasesOf(evidence);
+  const flat = events.map((): DayWeights => ({ days: Int32Array.of(0), p: Float64Array.of(1) }));
+  const undatedOrder = orderEvents(flat, orders).filter((e) => events[e]!.members.length > 0);
+  const idsOf = (e: number) => events[e]!.members.map((i) => evidence.printings[i]!.id);
   return {
     printings,
-    order: evidence.printings.map(({ id }) => id),
+    order: undatedOrder.flatMap(idsOf),
     first: [],
-    sequences: [],
+    sequences: sequencesOf(undatedOrder, flat, orders, idsOf).filter(({ stated }) => stated),
     sources,
     weekdays: [],
     leads: [],
@@ -125,9 +130,10 @@ function undated(evidence: Evidence, seed: number, effort: 'first' | 'refined'):
 
 function weightsOf({ problem, releases }: Compiled, tally: Tally, state: State): DayWeights[] {
   const cells = averageCells(tally);
+  const counts = { ...averageWeekdays(problem, tally), pooling: state.pooling };
   const week = new Float64Array(7);
   return releases.events.map((_, e) => {
-    weekdayWeights(problem, state, e, week);
+    weekdayWeights(problem, counts, e, week);
     return spreadDays(problem, e, cells, week);
   });
 }

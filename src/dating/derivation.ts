@@ -21,7 +21,11 @@ export function matchOf(problem: Problem, v: number, from: number): number {
   return Math.abs(lo - lo2) <= 10 ? MISCOPY / 12 : MISCOPY / 600;
 }
 
-/** Changes of a source's sloppiness (log odds of all its errors) that are weighed with its parents. */
+/**
+ * Changes of a source's sloppiness (log odds of all its errors) that are weighed with its parents.
+ * The grid is laid so that a point of it, drawn evenly, falls on the value of now: else the move
+ * back would not mirror the move there, and the chain would be too sure.
+ */
 const TILTS = [-2.5, -1.6, -1, -0.5, 0, 0.5, 1, 1.6, 2.5];
 const TILTS_LARGE = [-1.2, 0, 1.2];
 /** Views of one source above which fewer tilts are tried. */
@@ -53,7 +57,9 @@ export function weighParents(
   prediction: Prediction,
 ): ParentWeights {
   const runs = runsOf[s]!;
-  const tilts = prediction.plain.length > LARGE ? TILTS_LARGE : TILTS;
+  const grid = prediction.plain.length > LARGE ? TILTS_LARGE : TILTS;
+  const now = grid[state.random.below(grid.length)]!;
+  const tilts = grid.map((tilt) => tilt - now);
   const tilted = tiltPredictions(problem, state, runs, prediction, tilts);
   const gains = gainsOf(problem, state, runs, tilted, tilts.length);
   const candidates = [-1, ...[...gains.keys()].filter((q) => !descends(state, q, s))];

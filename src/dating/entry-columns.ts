@@ -39,7 +39,7 @@ export class EntryColumns {
     };
     for (const value of values) {
       const weight = value.weight * (value.uncertain ? 0.75 : 1);
-      const exact = value.spans.every(({ lo, hi }) => lo === hi && lo >= calendar.first + 400);
+      const exact = value.spans.every(({ lo, hi }) => lo === hi && within(calendar, lo));
       if (exact && !value.approximate) {
         for (const { lo } of value.spans) exactEntries(lo, cells, calendar, weight, emit);
       } else if (exact)
@@ -92,4 +92,9 @@ export class EntryColumns {
       lagCoef: new Float32Array(this.lagCoef.done()),
     };
   }
+}
+
+/** Whether a day, and the days a year about it, lie within the calendar. */
+function within({ first, year }: Problem['calendar'], day: number): boolean {
+  return day >= first + 400 && day < first + year.length - 400;
 }

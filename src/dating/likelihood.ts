@@ -7,7 +7,12 @@ import type { State } from './state.ts';
 const FLOOR = 1e-9;
 
 /** Share of noise that is added for a value marked uncertain. */
-const DOUBT = 0.25;
+export const DOUBT = 0.25;
+
+/** Probability that noise of a density falls within a span of so many days, one half at most. */
+export function noiseMass(days: number, density: number): number {
+  return Math.min(0.5, days * density);
+}
 
 /** Fills a view's row: the probability of its value for each cell of its event, copying apart. */
 export function fillRow(problem: Problem, state: State, v: number): void {
@@ -29,10 +34,11 @@ export function fillRow(problem: Problem, state: State, v: number): void {
   }
   const shares = state.rates.shares;
   const s = c * N_READINGS;
-  const noise = (shares[s + NOISE]! + DOUBT * problem.viewDoubt[v]!) * scale;
+  const noise = shares[s + NOISE]! + DOUBT * problem.viewDoubt[v]!;
   const constant = constantOf(problem, state, v) + FLOOR;
   state.constant[v] = constant;
-  for (let k = 0; k < n; k++) rows[at + k] = noise * histDensity[hist + bins[at + k]!]! + constant;
+  for (let k = 0; k < n; k++)
+    rows[at + k] = noise * noiseMass(scale, histDensity[hist + bins[at + k]!]!) + constant;
   addEntries(problem, rows, at, v, shares, s);
   const lag = state.lagOf[problem.viewSource[v]!]!;
   if (lag >= 0) addLag(problem, rows, at, v, lag, shares[s + OTHER_MOMENT]!);
@@ -124,7 +130,7 @@ function valueAtDay(problem: Problem, state: State, v: number): number {
     return (b === 0 ? state.histMass[hist]! : state.histDensity[hist + b]! * scale) + FLOOR;
   const { shares } = state.rates;
   const s = c * N_READINGS;
-  let sum = shares[s + NOISE]! * scale * state.histDensity[hist + b]!;
+  let sum = shares[s + NOISE]! * noiseMass(scale, state.histDensity[hist + b]!);
   let local = 0;
   for (let r = RIGHT; r <= YEAR_OFF; r++) local += shares[s + r]!;
   for (let j = problem.entryStart[v]!; j < problem.entryStart[v + 1]!; j++) {

@@ -46,7 +46,14 @@ export function linksOf(
   return links;
 }
 
-/** For each statement, the share of its source's other statements that give the very same day. */
+/** Days among which a source that fills in picks one: some fourteen years. Judgement. */
+const FILL_RANGE = 5000;
+
+/**
+ * For each statement, the probability of its value if its source filled in one day for many. Of c
+ * statements with one day among n, the first picks the day and pays for it, the others follow as in
+ * a Chinese restaurant process (`aldous:1985`); each bears the same part of the product.
+ */
 export function filledShares(statements: readonly Statement[]): Float32Array {
   const bySource = new Map<number, Map<number, number>>();
   const totals = new Map<number, number>();
@@ -66,6 +73,13 @@ export function filledShares(statements: readonly Statement[]): Float32Array {
   return Float32Array.from(statements, (s) => {
     const day = dayOf(s);
     if (Number.isNaN(day)) return 0;
-    return (bySource.get(s.source)!.get(day)! - 1) / (totals.get(s.source)! + 2);
+    return filledShare(bySource.get(s.source)!.get(day)!, totals.get(s.source)!);
   });
+}
+
+function filledShare(same: number, all: number): number {
+  if (same < 2) return 0;
+  let log = -Math.log(FILL_RANGE);
+  for (let j = 1; j < same; j++) log += Math.log(j / all);
+  return Math.exp(log / same);
 }

@@ -24,8 +24,8 @@ export function planFor(problem: Problem, effort: 'first' | 'refined'): Plan {
   const visits = Math.max(1, problem.rowStart[problem.nViews]!);
   const sweeps = VISITS[effort] / visits;
   if (sweeps < 40) return { chains: 1, warmUp: 7, keep: effort === 'first' ? 4 : 8, sources: 6 };
-  const chains = sweeps < 200 ? 2 : 4;
-  const each = Math.min(400, Math.floor(sweeps / chains));
+  const chains = sweeps < 200 || effort === 'first' ? 2 : 4;
+  const each = Math.min(effort === 'first' ? 60 : 300, Math.floor(sweeps / chains));
   const warmUp = Math.max(8, Math.floor(each * 0.3));
   return { chains, warmUp, keep: each - warmUp, sources: 1 };
 }

@@ -115,6 +115,9 @@ function walk(steps: readonly { day: number; e: number; p: number }[]): Map<numb
     }
     if (all < -40) break;
   }
-  for (const [e, p] of out) if (p < 0.0005) out.delete(e);
+  for (const [e, p] of out) {
+    if (p < 0.0005) out.delete(e);
+    else out.set(e, Math.min(1, p));
+  }
   return out;
 }

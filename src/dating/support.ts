@@ -1,6 +1,13 @@
+import { dayOf } from '../evidence/index.ts';
 import { type Calendar, swapped, yearsOn } from './kernels.ts';
 import { MAX_LAGS } from './problem.ts';
 import type { Statement } from './statements.ts';
+
+/** Days that the range goes beyond the evidence; and, either way, beyond its middle at most. */
+const MARGIN = 1100;
+const MOST_DAYS = 75_000;
+const EARLIEST = dayOf(1, 1, 1);
+const LATEST = dayOf(9999, 12, 31);
 
 /** First and last day that a dossier's releases may have: its evidence, widened by some years. */
 export function rangeOf(statements: readonly Statement[]): { first: number; last: number } {
@@ -14,7 +21,11 @@ export function rangeOf(statements: readonly Statement[]): { first: number; last
   days.sort((a, b) => a - b);
   if (days.length === 0) return { first: 0, last: -1 };
   const cut = Math.floor(days.length / 200);
-  return { first: days[cut]! - 1100, last: days[days.length - 1 - cut]! + 1100 };
+  const middle = days[days.length >> 1]!;
+  return {
+    first: Math.max(EARLIEST, middle - MOST_DAYS, days[cut]! - MARGIN),
+    last: Math.min(LATEST, middle + MOST_DAYS, days[days.length - 1 - cut]! + MARGIN),
+  };
 }
 
 /** Days either side of a named day that are looked at singly: with much evidence, and with little. */

@@ -1,6 +1,15 @@
 import { weekdayOf } from '../evidence/index.ts';
 import type { Problem } from './problem.ts';
 import type { State } from './state.ts';
+import type { Tally } from './tally.ts';
+
+/** How often releases fell on each weekday: by market and channel, by market, in all. */
+interface WeekdayCounts {
+  readonly habitCounts: ArrayLike<number>;
+  readonly marketCounts: ArrayLike<number>;
+  readonly allCounts: ArrayLike<number>;
+  readonly pooling: State['pooling'];
+}
 
 /** Weight of the even week in the dossier's own habit. */
 const EVEN = 5;
@@ -10,7 +19,12 @@ const EVEN = 5;
  * market and channel, pooled towards its market and the dossier (`gelman:2013`, chapter 5). The
  * event's own day is left out.
  */
-export function weekdayWeights(problem: Problem, state: State, e: number, out: Float64Array): void {
+export function weekdayWeights(
+  problem: Problem,
+  state: WeekdayCounts,
+  e: number,
+  out: Float64Array,
+): void {
   const habit = problem.habitOf[e]! * 7;
   const market = problem.marketOf[e]! * 7;
   const { habitCounts, marketCounts, allCounts, pooling } = state;
@@ -35,4 +49,23 @@ export function countWeekday(problem: Problem, state: State, e: number, by: 1 | 
   state.habitCounts[problem.habitOf[e]! * 7 + w]! += by;
   state.marketCounts[problem.marketOf[e]! * 7 + w]! += by;
   state.allCounts[w]! += by;
+}
+
+/** The counts of weekdays, averaged over the kept sweeps. */
+export function averageWeekdays(
+  problem: Problem,
+  { days, sweeps }: Tally,
+): Omit<WeekdayCounts, 'pooling'> {
+  const habitCounts = new Float64Array(problem.nHabits * 7);
+  const marketCounts = new Float64Array(problem.nMarkets * 7);
+  const allCounts = new Float64Array(7);
+  for (const drawn of days) {
+    for (let e = 0; e < problem.nEvents; e++) {
+      const w = weekdayOf(drawn[e]!) - 1;
+      habitCounts[problem.habitOf[e]! * 7 + w]! += 1 / sweeps;
+      marketCounts[problem.marketOf[e]! * 7 + w]! += 1 / sweeps;
+      allCounts[w]! += 1 / sweeps;
+    }
+  }
+  return { habitCounts, marketCounts, allCounts };
 }
