@@ -55,6 +55,11 @@ async function walk(page: Page, url: string, look: string): Promise<void> {
   await page.keyboard.type('ko');
   await shoot(page, `${look}-palette`);
   await page.keyboard.press('Escape');
+  await page.goto(`${url}#/printings`);
+  await page.getByRole('button', { name: 'Add a printing' }).click();
+  await page.waitForSelector('.add-row input');
+  await shoot(page, `${look}-add`);
+  await page.keyboard.press('Escape');
   await page.goto(`${url}#/begin`);
   await page
     .locator('textarea')

@@ -1,4 +1,4 @@
-import { offsetTicks, offsetX, type Scale, yearTicks } from '../draw/index.ts';
+import { fits, offsetTicks, offsetX, type Scale, yearTicks } from '../draw/index.ts';
 import type { Axes } from './useAxes.ts';
 
 interface Props {
@@ -65,9 +65,11 @@ function Years({ scale }: { readonly scale: Scale }) {
         .map((tick) => (
           <g key={tick.label}>
             <path className="major" d={`M${tick.x.toFixed(1)} 6v18`} />
-            <text x={tick.x + 4} y="16">
-              {tick.label}
-            </text>
+            {fits(tick, scale) ? (
+              <text x={tick.x + 4} y="16">
+                {tick.label}
+              </text>
+            ) : null}
           </g>
         ))}
     </svg>

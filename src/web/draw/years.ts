@@ -61,3 +61,8 @@ function labelOf(months: number): string {
   const month = months - year * 12;
   return month === 0 ? String(year) : `${MONTHS[month] ?? ''} ${year}`;
 }
+
+/** Whether the words of a tick, about 7 pixels a letter, end before the scale does. */
+export function fits(tick: Tick, scale: Scale): boolean {
+  return tick.x + 4 + 7 * tick.label.length <= scale.width + 8;
+}

@@ -2,6 +2,7 @@ import { useMemo, useRef } from 'react';
 import { useWidth } from '../app/media.ts';
 import {
   claimMarks,
+  fits,
   type Large,
   large,
   markPath,
@@ -41,16 +42,18 @@ export function Distribution({ dated }: { readonly dated: DatedPrinting }) {
             .map((tick) => (
               <g key={tick.label}>
                 <path className="major" d={`M${tick.x.toFixed(1)} ${HEIGHT}v34`} />
-                <text x={tick.x + 4} y={HEIGHT + 34}>
-                  {tick.label}
-                </text>
+                {fits(tick, picture.scale) ? (
+                  <text x={tick.x + 4} y={HEIGHT + 34}>
+                    {tick.label}
+                  </text>
+                ) : null}
               </g>
             ))}
         </g>
       </svg>
       <figcaption>
-        Every day that holds 99.9 % of the probability; each bar is {perBar}. Beneath, the claims
-        that fall within it.
+        The days that hold 99.9 % of the probability; each bar is {perBar}. Beneath, the claims that
+        fall within it.
       </figcaption>
     </figure>
   );

@@ -73,11 +73,12 @@ interface DerivedProps {
 
 function Derived({ source, cites }: DerivedProps) {
   const book = useBook();
-  const known = source.derives.filter(({ p }) => p >= 0.005);
+  const known = source.derives.filter(({ p }) => p >= 0.05);
   return (
     <section>
       <h3>
-        Derived from <span>probability</span>
+        {known.some(({ p }) => p >= 0.5) ? 'Derived from' : 'Perhaps derived from'}{' '}
+        <span>probability</span>
       </h3>
       {known.length === 0 ? (
         <p className="detail">Nothing speaks for its having taken from another source here.</p>

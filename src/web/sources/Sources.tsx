@@ -70,6 +70,7 @@ function Row({ id }: { readonly id: string }) {
       <td data-head="derived from">
         {from.map((one) => (
           <span key={one.from} className="one-line">
+            {one.p < 0.5 ? 'perhaps ' : ''}
             {sourceName(book, one.from)}{' '}
             <Num why={explainDerives(sourceName(book, one.from), one.p)}>{sayP(one.p)}</Num>
           </span>

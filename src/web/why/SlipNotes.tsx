@@ -1,6 +1,6 @@
 import { useBook } from '../app/context.ts';
 import { type DatedPrinting, sourceName } from '../view/index.ts';
-import { listed, propertyName } from '../words/index.ts';
+import { isDateProperty, listed, propertyName, sayEdtf } from '../words/index.ts';
 
 /** The slips of a printing in a sentence each; what they took for what. */
 export function SlipNotes({ dated }: { readonly dated: DatedPrinting }) {
@@ -17,8 +17,12 @@ export function SlipNotes({ dated }: { readonly dated: DatedPrinting }) {
   return [...groups].map(([key, { sources, property, explanation }]) => (
     <p key={key} className="slip-note">
       <strong>Slip.</strong> {listed([...new Set(sources)])} ({propertyName(property)}{' '}
-      {key.split('\u0000')[0]}): {explanation}
+      {said(property, key.split('\u0000')[0] ?? '')}): {explanation}
       {/[.!?]$/.test(explanation) ? '' : '.'}
     </p>
   ));
+}
+
+function said(property: string, value: string): string {
+  return isDateProperty(property) ? sayEdtf(value) : value;
 }
