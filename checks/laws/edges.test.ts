@@ -1,5 +1,3 @@
-// Laws that dating is known to break. Each fails today and is marked so; once mended, its test stops
-// failing as promised: then drop `.fails` and move it to the laws beside it.
 import { describe, expect, it } from 'vitest';
 import { date } from '../../src/dating/index.ts';
 import { dossier, type Said, type Sketch } from './dossier.ts';

@@ -42,7 +42,7 @@ const COMMON: Readonly<Record<Mistake, number>> = {
 };
 
 /** Average share of each mistake among mistakes, over kinds of source and draws: told to the EM. */
-export const AVERAGE_MISTAKES: Readonly<Record<Mistake, number>> = COMMON;
+const AVERAGE_MISTAKES: Readonly<Record<Mistake, number>> = COMMON;
 
 /** What one dossier's sources have in common. */
 interface Level {

@@ -27,8 +27,9 @@ export function matchOf(problem: Problem, v: number, from: number): number {
  * back would not mirror the move there, and the chain would be too sure.
  */
 const TILTS = [-2.5, -1.6, -1, -0.5, 0, 0.5, 1, 1.6, 2.5];
-const TILTS_LARGE = [-1.2, 0, 1.2];
-/** Views of one source above which fewer tilts are tried. */
+/** Where a source says much, its sloppiness is known well enough. */
+const NO_TILT = [0];
+/** Views of one source above which it says much. */
 const LARGE = 400;
 
 /** Every explanation of where a source has its days from, with its log weight. */
@@ -57,7 +58,7 @@ export function weighParents(
   prediction: Prediction,
 ): ParentWeights {
   const runs = runsOf[s]!;
-  const grid = prediction.plain.length > LARGE ? TILTS_LARGE : TILTS;
+  const grid = prediction.plain.length > LARGE ? NO_TILT : TILTS;
   const now = grid[state.random.below(grid.length)]!;
   const tilts = grid.map((tilt) => tilt - now);
   const tilted = tiltPredictions(problem, state, runs, prediction, tilts);
