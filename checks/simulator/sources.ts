@@ -41,9 +41,6 @@ const COMMON: Readonly<Record<Mistake, number>> = {
   'noise-far': 0.05,
 };
 
-/** Average share of each mistake among mistakes, over kinds of source and draws: told to the EM. */
-const AVERAGE_MISTAKES: Readonly<Record<Mistake, number>> = COMMON;
-
 /** What one dossier's sources have in common. */
 interface Level {
   readonly wrong: number;

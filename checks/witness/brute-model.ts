@@ -57,7 +57,6 @@ export function byReading(v: number, d: number): number[] {
   return p;
 }
 
-const BINS = 29;
 /** Signed log2 bins: 0, then 1, 2–3, 4–7 … days on, then the same back. */
 export function bin(delta: number): number {
   if (delta === 0) return 0;
