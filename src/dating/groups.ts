@@ -1,6 +1,7 @@
 import { weekdayOf } from '../evidence/index.ts';
+import { isForest, type Order } from './cutset.ts';
 import { fillProduct, setDay } from './days.ts';
-import { type DatedEvent, drawForest, isForest, type Order } from './poset.ts';
+import { type DatedEvent, drawForest } from './poset.ts';
 import type { Problem } from './problem.ts';
 import { NO_DAY, type State } from './state.ts';
 import { addCells, type Tally } from './tally.ts';
@@ -51,7 +52,7 @@ function ordersOf({ afterStart, after, afterGap }: Problem, events: readonly num
 }
 
 /** Cells of less than this share of an event's likeliest are left out of a joint draw. */
-const FAINT = 1e-7;
+const FAINT = 3e-6;
 
 interface Spread extends DatedEvent {
   readonly weights: Float64Array;

@@ -1,16 +1,10 @@
 import { type Chance, pick } from '../maths/index.ts';
+import { cutset, type Order } from './cutset.ts';
 
 /** An event's weights for the days from `first` on. */
 export interface DatedEvent {
   readonly first: number;
   readonly weights: ArrayLike<number>;
-}
-
-/** One event before another (`strict`: never the same day), by index. */
-export interface Order {
-  readonly earlier: number;
-  readonly later: number;
-  readonly strict: boolean;
 }
 
 /** Most combinations of days of the events that are fixed so that the rest is a forest. */
@@ -87,43 +81,6 @@ function widen(fixed: DatedEvent, { first, weights }: DatedEvent, j: number): Da
   return { first, weights: wide };
 }
 
-/** Events whose removal leaves the facts without a circle: greedily those with most facts. */
-function cutset(n: number, orders: readonly Order[]): number[] {
-  const cut: number[] = [];
-  for (;;) {
-    const core = cyclicCore(n, orders, cut);
-    if (core.size === 0) return cut;
-    let worst = -1;
-    for (const [e, degree] of core) if (worst < 0 || degree > core.get(worst)!) worst = e;
-    cut.push(worst);
-  }
-}
-
-/** Events on undirected circles with their number of facts there, after leaves are stripped. */
-function cyclicCore(
-  n: number,
-  orders: readonly Order[],
-  cut: readonly number[],
-): Map<number, number> {
-  let edges = orders.filter(({ earlier, later }) => !cut.includes(earlier) && !cut.includes(later));
-  for (;;) {
-    const degree = new Int32Array(n);
-    for (const { earlier, later } of edges) {
-      degree[earlier]!++;
-      degree[later]!++;
-    }
-    const kept = edges.filter(({ earlier, later }) => degree[earlier]! > 1 && degree[later]! > 1);
-    if (kept.length === edges.length) {
-      const core = new Map<number, number>();
-      degree.forEach((d, e) => {
-        if (d > 0) core.set(e, d);
-      });
-      return core;
-    }
-    edges = kept;
-  }
-}
-
 interface Walk {
   /** Events from leaves to roots. */
   readonly up: readonly number[];
@@ -152,6 +109,16 @@ function forestMarginals(
     const gap = dayOfOnly(events[later]!) - dayOfOnly(events[earlier]!);
     if (gap < 0 || (strict && gap === 0)) total = 0;
   }
+  return { marginals: marginalsDown(cut, { up, tie }, inward, messages), total };
+}
+
+/** Each event's marginal, from the roots to the leaves, once the messages have come up. */
+function marginalsDown(
+  events: readonly DatedEvent[],
+  { up, tie }: Walk,
+  inward: readonly Float64Array[],
+  messages: readonly Float64Array[],
+): Float64Array[] {
   const marginals = inward.map((m) => m.slice());
   for (let i = up.length - 1; i >= 0; i--) {
     const e = up[i]!;
@@ -161,16 +128,26 @@ function forestMarginals(
       const rest = marginals[parent]!.map((p, j) =>
         messages[e]![j]! > 0 ? p / messages[e]![j]! : 0,
       );
-      const down = message(cut[parent]!.first, rest, cut[e]!, order, order.earlier === parent);
+      const down = message(
+        events[parent]!.first,
+        rest,
+        events[e]!,
+        order,
+        order.earlier === parent,
+      );
       multiply(marginals[e]!, down);
     }
     const scale = sum(marginals[e]!);
     if (scale > 0) for (let j = 0; j < marginals[e]!.length; j++) marginals[e]![j]! /= scale;
   }
-  return { marginals, total };
+  return marginals;
 }
 
-const sum = (values: Float64Array) => values.reduce((a, b) => a + b, 0);
+function sum(values: Float64Array): number {
+  let total = 0;
+  for (let j = 0; j < values.length; j++) total += values[j]!;
+  return total;
+}
 
 function dayOfOnly({ first, weights }: DatedEvent): number {
   for (let j = 0; j < weights.length; j++) if (weights[j]! > 0) return first + j;
@@ -272,11 +249,6 @@ function message(
   return out;
 }
 
-/** Whether the facts form no circle, directions aside. */
-export function isForest(n: number, orders: readonly Order[]): boolean {
-  return cyclicCore(n, orders, []).size === 0;
-}
-
 /**
  * Draws one day for each event from their joint distribution under facts that form a forest, and
  * gives each one's marginal distribution, normalised.
@@ -289,7 +261,7 @@ export function drawForest(
   random: Chance,
 ): { days: Int32Array; marginals: Float64Array[] } | undefined {
   const { up, tie } = walkForest(events.length, orders);
-  const { inward } = messagesUp(events, up, tie);
+  const { inward, messages } = messagesUp(events, up, tie);
   const days = new Int32Array(events.length);
   for (let i = up.length - 1; i >= 0; i--) {
     const e = up[i]!;
@@ -298,7 +270,7 @@ export function drawForest(
     if (!(total > 0)) return undefined;
     days[e] = events[e]!.first + pick(random, weights, total);
   }
-  return { days, marginals: forestMarginals(events, orders, []).marginals };
+  return { days, marginals: marginalsDown(events, { up, tie }, inward, messages) };
 }
 
 /** The weights of an event's days that the fact towards its drawn parent allows. */

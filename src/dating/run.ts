@@ -25,7 +25,7 @@ export function planFor(problem: Problem, effort: 'first' | 'refined'): Plan {
   const sweeps = VISITS[effort] / visits;
   if (sweeps < 40) return { chains: 1, warmUp: 7, keep: effort === 'first' ? 4 : 8, sources: 6 };
   const chains = sweeps < 200 || effort === 'first' ? 2 : 4;
-  const each = Math.min(effort === 'first' ? 60 : 300, Math.floor(sweeps / chains));
+  const each = Math.min(effort === 'first' ? 50 : 200, Math.floor(sweeps / chains));
   const warmUp = Math.max(8, Math.floor(each * 0.3));
   return { chains, warmUp, keep: each - warmUp, sources: 1 };
 }

@@ -1,5 +1,6 @@
 import { type Claim, civilOf, type Evidence } from '../evidence/index.ts';
 import type { Compiled } from './compile.ts';
+import type { ReleaseEvent } from './events.ts';
 import { MAX_LAGS } from './problem.ts';
 import { ROW_SHIFT, SIBLING } from './readings.ts';
 import { bestDay, type DayWeights } from './spread.ts';
@@ -86,7 +87,7 @@ function linked(
     });
     if (mass <= most) continue;
     most = mass;
-    best = evidence.printings[releases.events[problem.linkEvent[j]!]!.members[0]!]!.id;
+    best = nameOfEvent(evidence, releases.events[problem.linkEvent[j]!]!);
   }
   return best || 'another';
 }
@@ -142,4 +143,13 @@ function sayYear({ property, date }: Claim, day: number): string {
   return off === -1
     ? 'one year too early'
     : `${Math.abs(off)} years too ${off > 0 ? 'late' : 'early'}`;
+}
+
+/** What a release is called in a sentence: a printing that it holds, or its product. */
+function nameOfEvent(
+  { printings, products }: Evidence,
+  { members, product }: ReleaseEvent,
+): string {
+  const title = products.find(({ id }) => id === product)?.title ?? product;
+  return members.length > 0 ? printings[members[0]!]!.id : title;
 }
