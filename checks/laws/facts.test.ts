@@ -1,13 +1,13 @@
 // What one piece of evidence must do to the answer, and what it must not.
 import { describe, expect, it } from 'vitest';
-import { date } from '../../src/dating/index.ts';
+import { type DateOptions, date } from '../../src/dating/index.ts';
 import type { Source } from '../../src/evidence/index.ts';
 import { deepFreeze, dossier, type Said, type Sketch } from './dossier.ts';
 import { dayNumber, unsound } from './sound.ts';
 
-function dated(sketch: Sketch) {
+function dated(sketch: Sketch, options: DateOptions = { effort: 'first' }) {
   const evidence = deepFreeze(dossier(sketch));
-  const answer = date(evidence, { effort: 'first' });
+  const answer = date(evidence, options);
   expect(unsound(answer, evidence)).toEqual([]);
   return answer;
 }
@@ -91,9 +91,13 @@ describe('a source that repeats another', () => {
     { id: 't', kind: 'checklist', cites: [] },
     { id: 'u', kind: 'checklist', cites: ['t'] },
   ];
-  const before = dated({ printings: names, sources: sources.slice(0, 2), said: base });
-  const after = dated({ printings: names, sources, said: [...base, ...copy] });
-  const p = (answer: typeof before, i: number, iso: string) =>
+  const answers = [1, 2, 3, 4].map((seed) => {
+    const of = (sources: Source[], said: Said[]) =>
+      dated({ printings: names, sources, said }, { seed, effort: 'refined' });
+    return { before: of(sources.slice(0, 2), base), after: of(sources, [...base, ...copy]) };
+  });
+  const { after } = answers[0]!;
+  const p = (answer: typeof after, i: number, iso: string) =>
     answer.printings[i]!.days.find(([d]) => d === iso)?.[1] ?? 0;
 
   it('is named as derived from it', () => {
@@ -103,8 +107,9 @@ describe('a source that repeats another', () => {
 
   it.each([0, 1])('adds hardly anything to the day in dispute of p%i', (i) => {
     const iso = wrong[`p${i}`]!;
-    // An honest third witness would lift it to 0.7 or more. Measured -0.08 and 0.01, allowed 0.1:
-    // the answers are sampled, and that it is a copy is not quite sure.
-    expect(p(after, i, iso) - p(before, i, iso)).toBeLessThan(0.1);
+    // An honest third witness would lift it to 0.7 or more. One answer to so small a question is
+    // sure to about 0.08 only, so four seeds are averaged. Measured 0.02 and 0.08, allowed 0.1.
+    const added = answers.map(({ before, after }) => p(after, i, iso) - p(before, i, iso));
+    expect(added.reduce((a, b) => a + b, 0) / added.length).toBeLessThan(0.1);
   });
 });

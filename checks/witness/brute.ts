@@ -259,7 +259,7 @@ function descentsOf({ sources, onSale }: Case): Descent[] {
     (lists, choice) => lists.flatMap((list) => choice.map((q) => [...list, q])),
     [[]],
   );
-  const other = 0.35 / (sources - 1);
+  const other = 0.35 / Math.max(20, sources - 1);
   const trees = all.filter((parents) => parents.every((_, s) => !circles(parents, s)));
   const found = new Map<string, Descent>();
   for (const parents of trees) {

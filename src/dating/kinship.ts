@@ -10,8 +10,10 @@ export interface Kinship {
 }
 
 /** Prior odds of deriving from a source that it cites; from any other, shared among them. Judgement. */
-const CITED = 1.2;
+const CITED = 4;
 const ANY = 0.35;
+/** Among fewer others than this, none is the likelier parent for there being few. Judgement. */
+const FEW = 20;
 /** A source that is cited by another, or speaks before it, hardly takes from it. Judgement. */
 const AGAINST = 0.1;
 
@@ -50,7 +52,7 @@ function oddsOf(
   spoken: ReadonlyMap<string, number>,
 ): number {
   if (source.cites.includes(other.id)) return CITED;
-  let odds = (ANY / Math.max(1, n - 1)) * (BORROWS[source.kind] ?? 1);
+  let odds = (ANY / Math.max(FEW, n - 1)) * (BORROWS[source.kind] ?? 1);
   if (other.cites.includes(source.id)) odds *= AGAINST;
   const own = spoken.get(source.id);
   const theirs = spoken.get(other.id);
