@@ -14,7 +14,8 @@ async function take(browser: Browser, url: string, colorScheme: 'light' | 'dark'
   const page = await browser.newPage({ viewport: { width: 1440, height: 900 }, colorScheme });
   await page.goto(`${url}${ADDRESS}`);
   await page.getByRole('heading', { level: 1 }).waitFor();
-  for (const unfinished of ['not dated yet', 'First answer']) {
+  await page.getByText('probability').first().waitFor({ timeout: 120_000 });
+  for (const unfinished of ['not dated yet', 'First answer', 'Dating …']) {
     const words = page.getByText(unfinished).first();
     await words.waitFor({ state: 'hidden', timeout: 120_000 });
   }
