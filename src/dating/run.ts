@@ -17,7 +17,7 @@ export interface Plan {
 }
 
 /** Effort in cell visits that a first answer, and a refined one, may take. */
-const VISITS = { first: 1.5e6, refined: 1.1e7 } as const;
+const VISITS = { first: 1.5e6, refined: 9e6 } as const;
 
 /** Fewer chains and sweeps where there is more evidence: more data, fewer modes. */
 export function planFor(problem: Problem, effort: 'first' | 'refined'): Plan {
@@ -27,7 +27,7 @@ export function planFor(problem: Problem, effort: 'first' | 'refined'): Plan {
   const chains = sweeps < 200 || effort === 'first' ? 2 : 4;
   const each = Math.min(effort === 'first' ? 50 : 200, Math.floor(sweeps / chains));
   const warmUp = Math.max(8, Math.floor(each * 0.3));
-  return { chains, warmUp, keep: each - warmUp, sources: 1 };
+  return { chains, warmUp, keep: each - warmUp, sources: sweeps < 400 ? 2 : 1 };
 }
 
 /** Lays out what the chains need besides the problem. */
