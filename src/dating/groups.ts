@@ -80,10 +80,10 @@ export function drawGroup(
   }
   const spreadAll = (faint: number) => events.map((e) => daysOf(problem, state, e, faint));
   let spreads = spreadAll(FAINT);
-  let drawn = drawForest(spreads, orders, state.random);
+  let drawn = drawForest(spreads, orders, state.random, tally !== undefined);
   if (!drawn) {
     spreads = spreadAll(0);
-    drawn = drawForest(spreads, orders, state.random);
+    drawn = drawForest(spreads, orders, state.random, tally !== undefined);
   }
   if (!drawn) return false;
   events.forEach((e, i) => {

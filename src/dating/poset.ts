@@ -253,12 +253,14 @@ function message(
  * Draws one day for each event from their joint distribution under facts that form a forest, and
  * gives each one's marginal distribution, normalised.
  *
+ * @param wanted whether the marginals are wanted; none are given otherwise
  * @returns undefined where the facts leave no day
  */
 export function drawForest(
   events: readonly DatedEvent[],
   orders: readonly Order[],
   random: Chance,
+  wanted: boolean,
 ): { days: Int32Array; marginals: Float64Array[] } | undefined {
   const { up, tie } = walkForest(events.length, orders);
   const { inward, messages } = messagesUp(events, up, tie);
@@ -270,7 +272,7 @@ export function drawForest(
     if (!(total > 0)) return undefined;
     days[e] = events[e]!.first + pick(random, weights, total);
   }
-  return { days, marginals: marginalsDown(events, { up, tie }, inward, messages) };
+  return { days, marginals: wanted ? marginalsDown(events, { up, tie }, inward, messages) : [] };
 }
 
 /** The weights of an event's days that the fact towards its drawn parent allows. */
