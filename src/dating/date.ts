@@ -150,8 +150,7 @@ function datedPrinting(
   const run = shortestRun(spread, 0.95);
   const { days, p } = fewestDays(spread, 0.999);
   const { id } = evidence.printings[i]!;
-  const about = new Set(explained[e]!.map((c) => c.row));
-  const claims = explained[e]!.filter((c) => about.has(c.row));
+  const claims = explained[e]!;
   const state = claims.length === 0 ? 'bounded' : best.p >= 0.5 ? 'day' : 'window';
   const why = sayWhy(evidence, {
     day: best.day,

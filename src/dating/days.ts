@@ -4,7 +4,7 @@ import { withCopying } from './likelihood.ts';
 import type { Problem } from './problem.ts';
 import { N_READINGS } from './readings.ts';
 import { NO_DAY, type State } from './state.ts';
-import { countWeekday, weekdayWeights } from './weekdays.ts';
+import { blockWeight, countWeekday, weekdayWeights } from './weekdays.ts';
 
 const week = new Float64Array(7);
 
@@ -21,7 +21,7 @@ export function fillProduct(problem: Problem, state: State, e: number, cut = tru
   const { product, rows } = state;
   for (let k = 0; k < n; k++) {
     const single = problem.cellWeekday[from + k]!;
-    product[from + k] = single >= 0 ? week[single]! : blockWeight(problem, from + k);
+    product[from + k] = single >= 0 ? week[single]! : blockWeight(problem, from + k, week);
   }
   if (cut) cutToSequence(problem, state, e);
   for (let v = problem.viewStart[e]!; v < problem.viewStart[e + 1]!; v++) {
@@ -35,12 +35,6 @@ export function fillProduct(problem: Problem, state: State, e: number, cut = tru
   }
   addBackLinks(problem, state, e);
   rescale(product, from, n);
-}
-
-function blockWeight({ cellWeekdays }: Problem, k: number): number {
-  let sum = 0;
-  for (let w = 0; w < 7; w++) sum += cellWeekdays[k * 7 + w]! * week[w]!;
-  return sum;
 }
 
 function rescale(product: Float64Array, from: number, n: number) {

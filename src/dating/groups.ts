@@ -5,7 +5,7 @@ import { type DatedEvent, drawForest } from './poset.ts';
 import type { Problem } from './problem.ts';
 import { NO_DAY, type State } from './state.ts';
 import { addCells, type Tally } from './tally.ts';
-import { countWeekday, weekdayWeights } from './weekdays.ts';
+import { blockWeight, countWeekday, weekdayWeights } from './weekdays.ts';
 
 /** Events that sequence facts tie together, and those facts by index into `events`. */
 export interface Group {
@@ -118,17 +118,11 @@ function daysOf(problem: Problem, state: State, e: number, faint: number): Sprea
       cells[lo - first] = k - from;
       continue;
     }
-    const density = product[k]! / blockTotal(problem, k);
+    const density = product[k]! / blockWeight(problem, k, week);
     for (let d = Math.max(lo, first); d <= Math.min(hi, last); d++) {
       weights[d - first] = density * week[weekdayOf(d) - 1]!;
       cells[d - first] = k - from;
     }
   }
   return { first, weights, cells };
-}
-
-function blockTotal({ cellWeekdays }: Problem, k: number): number {
-  let total = 0;
-  for (let w = 0; w < 7; w++) total += cellWeekdays[k * 7 + w]! * week[w]!;
-  return total;
 }

@@ -1,5 +1,6 @@
 import { weekdayOf } from '../evidence/index.ts';
 import type { Problem } from './problem.ts';
+import { blockWeight } from './weekdays.ts';
 
 /** A distribution over days: ascending days and their probabilities, which add up to one. */
 export interface DayWeights {
@@ -46,11 +47,8 @@ export function spreadDays(
 }
 
 /** Probability of one day of a block for each unit of weekday weight; 0 where it is negligible. */
-function densityOf({ cellWeekdays }: Problem, k: number, p: number, week: ArrayLike<number>) {
-  if (p < NEGLIGIBLE) return 0;
-  let total = 0;
-  for (let w = 0; w < 7; w++) total += cellWeekdays[k * 7 + w]! * week[w]!;
-  return p / total;
+function densityOf(problem: Problem, k: number, p: number, week: ArrayLike<number>) {
+  return p < NEGLIGIBLE ? 0 : p / blockWeight(problem, k, week);
 }
 
 function pushDays(

@@ -43,6 +43,13 @@ export function weekdayWeights(
   }
 }
 
+/** Weight of a cell that is a block: its days, each by its weekday. */
+export function blockWeight({ cellWeekdays }: Problem, k: number, week: ArrayLike<number>): number {
+  let sum = 0;
+  for (let w = 0; w < 7; w++) sum += cellWeekdays[k * 7 + w]! * week[w]!;
+  return sum;
+}
+
 /** Adds (+1) or takes away (−1) an event's current day from the counts of weekdays. */
 export function countWeekday(problem: Problem, state: State, e: number, by: 1 | -1): void {
   const w = weekdayOf(state.day[e]!) - 1;
