@@ -1,5 +1,5 @@
 import { type Token, tokensOf } from './tokens.ts';
-import { register } from './vocabulary.ts';
+import { readLater, register } from './vocabulary.ts';
 
 /** Phrases of one meaning in one language, separated by `|`. */
 export type PhraseRow = Readonly<Record<string, string>>;
@@ -48,8 +48,15 @@ function wordsOf(phrase: string): string[] {
  * or more), `_` for one to four words.
  */
 export function phraseBook<T>(rows: Iterable<readonly [T, PhraseRow]>): PhraseBook<T> {
-  const whole: (Entry<T>[] | undefined)[] = [];
-  const begun: (Entry<T>[] | undefined)[] = [];
+  const book = { whole: [], begun: [] };
+  readLater(() => readInto(book, rows));
+  return book;
+}
+
+function readInto<T>(
+  book: { readonly whole: (Entry<T>[] | undefined)[]; readonly begun: (Entry<T>[] | undefined)[] },
+  rows: Iterable<readonly [T, PhraseRow]>,
+): void {
   for (const [value, row] of rows) {
     for (const [language, phrases] of Object.entries(row)) {
       for (const phrase of phrases.split('|')) {
@@ -57,7 +64,7 @@ export function phraseBook<T>(rows: Iterable<readonly [T, PhraseRow]>): PhraseBo
         const first = words[0];
         if (first === undefined) continue;
         const stem = first.endsWith('*');
-        const list = stem ? begun : whole;
+        const list = stem ? book.begun : book.whole;
         const key = register(stem ? first.slice(0, 3) : first);
         while (list.length <= key) list.push(undefined);
         const entries = list[key] ?? [];
@@ -66,7 +73,6 @@ export function phraseBook<T>(rows: Iterable<readonly [T, PhraseRow]>): PhraseBo
       }
     }
   }
-  return { whole, begun };
 }
 
 function fits(word: string, token: Token | undefined): boolean {
