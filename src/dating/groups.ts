@@ -1,22 +1,22 @@
 import { weekdayOf } from '../evidence/index.ts';
 import { isForest, type Order } from './cutset.ts';
 import { fillProduct, setDay } from './days.ts';
-import { type DatedEvent, drawForest } from './poset.ts';
+import { drawForest, gather, marginalsDown, type Spread, type Walk, walkForest } from './forest.ts';
 import type { Problem } from './problem.ts';
 import { NO_DAY, type State } from './state.ts';
 import { addCells, type Tally } from './tally.ts';
 import { blockWeight, countWeekday, weekdayWeights } from './weekdays.ts';
 
-/** Events that sequence facts tie together, and those facts by index into `events`. */
+/** Events that sequence facts tie together, and the way through those facts. */
 export interface Group {
   readonly events: readonly number[];
-  readonly orders: readonly Order[];
+  readonly walk: Walk;
 }
 
 /** Groups whose facts form a forest: their days are drawn together and exactly. */
 export function forestGroups(problem: Problem): Group[] {
   const group = new Int32Array(problem.nEvents).fill(-1);
-  const out: Group[] = [];
+  const out: { events: number[]; orders: Order[] }[] = [];
   for (let e = 0; e < problem.nEvents; e++) {
     if (group[e]! >= 0 || neighbours(problem, e).length === 0) continue;
     const events = [e];
@@ -30,7 +30,9 @@ export function forestGroups(problem: Problem): Group[] {
     }
     out.push({ events, orders: ordersOf(problem, events) });
   }
-  return out.filter(({ events, orders }) => isForest(events.length, orders));
+  return out
+    .filter(({ events, orders }) => isForest(events.length, orders))
+    .map(({ events, orders }) => ({ events, walk: walkForest(events.length, orders) }));
 }
 
 function neighbours({ beforeStart, before, afterStart, after }: Problem, e: number): number[] {
@@ -54,8 +56,7 @@ function ordersOf({ afterStart, after, afterGap }: Problem, events: readonly num
 /** Cells of less than this share of an event's likeliest are left out of a joint draw. */
 const FAINT = 3e-6;
 
-interface Spread extends DatedEvent {
-  readonly weights: Float64Array;
+interface CellSpread extends Spread {
   /** Cell, within the event, of each day. */
   readonly cells: Int32Array;
 }
@@ -70,7 +71,7 @@ const week = new Float64Array(7);
 export function drawGroup(
   problem: Problem,
   state: State,
-  { events, orders }: Group,
+  { events, walk }: Group,
   tally?: Tally,
 ): boolean {
   for (const e of events) {
@@ -78,51 +79,69 @@ export function drawGroup(
     state.day[e] = NO_DAY;
     fillProduct(problem, state, e, false);
   }
-  const spreadAll = (faint: number) => events.map((e) => daysOf(problem, state, e, faint));
-  let spreads = spreadAll(FAINT);
-  let drawn = drawForest(spreads, orders, state.random, tally !== undefined);
-  if (!drawn) {
-    spreads = spreadAll(0);
-    drawn = drawForest(spreads, orders, state.random, tally !== undefined);
+  for (const faint of [FAINT, 0]) {
+    const spreads = events.map((e) => daysOf(problem, state, e, faint));
+    const gathered = gather(spreads, walk);
+    const drawn = drawForest(spreads, walk, gathered, state.random);
+    if (!drawn) continue;
+    events.forEach((e, i) => {
+      const { days, cells } = spreads[i]!;
+      setDay(problem, state, e, cells[drawn[i]!]!, days[drawn[i]!]!);
+    });
+    if (!tally) return true;
+    marginalsDown(spreads, walk, gathered).forEach((marginal, i) => {
+      addCells(tally, problem.cellStart[events[i]!]!, spreads[i]!.cells, marginal);
+    });
+    return true;
   }
-  if (!drawn) return false;
-  events.forEach((e, i) => {
-    const { first, cells } = spreads[i]!;
-    setDay(problem, state, e, cells[drawn.days[i]! - first]!, drawn.days[i]!);
-    if (tally) addCells(tally, problem.cellStart[e]!, cells, drawn.marginals[i]!);
-  });
-  return true;
+  return false;
 }
 
-/** An event's `product` over single days, a block's share spread by weekday. */
-function daysOf(problem: Problem, state: State, e: number, faint: number): Spread {
+/** An event's `product` over single days, a block's share spread by weekday, faint cells left out. */
+function daysOf(problem: Problem, state: State, e: number, faint: number): CellSpread {
+  const { cellLo, cellHi } = problem;
   const { product } = state;
-  weekdayWeights(problem, state, e, week);
   const from = problem.cellStart[e]!;
   const end = problem.cellStart[e + 1]!;
-  let first = Number.POSITIVE_INFINITY;
-  let last = Number.NEGATIVE_INFINITY;
+  const out = roomFor(problem, product, from, end, faint);
+  let n = 0;
+  const push = (day: number, cell: number, weight: number) => {
+    out.days[n] = day;
+    out.cells[n] = cell - from;
+    out.weights[n++] = weight;
+  };
+  weekdayWeights(problem, state, e, week);
+  for (let k = from; k < end; ) {
+    const block = problem.cellWeekday[k]! < 0 ? k++ : -1;
+    const last = block < 0 ? Number.POSITIVE_INFINITY : cellHi[block]!;
+    const kept = block >= 0 && product[block]! >= faint;
+    const density = kept ? product[block]! / blockWeight(problem, block, week) : 0;
+    let next = kept ? cellLo[block]! : 0;
+    const spread = (before: number) => {
+      for (; next < before; next++) push(next, block, density * week[weekdayOf(next) - 1]!);
+    };
+    for (; k < end && problem.cellWeekday[k]! >= 0 && cellLo[k]! <= last; k++) {
+      if (kept) spread(cellLo[k]!);
+      if (product[k]! >= faint) push(cellLo[k]!, k, product[k]!);
+      next = cellLo[k]! + 1;
+    }
+    if (kept) spread(last + 1);
+  }
+  return out;
+}
+
+/** Columns as long as the cells that are not faint have days. */
+function roomFor(
+  { cellWeekdays }: Problem,
+  product: Float64Array,
+  from: number,
+  end: number,
+  faint: number,
+): CellSpread {
+  let n = 0;
   for (let k = from; k < end; k++) {
     if (product[k]! < faint) continue;
-    first = Math.min(first, problem.cellLo[k]!);
-    last = Math.max(last, problem.cellHi[k]!);
+    for (let w = 0; w < 7; w++) n += cellWeekdays[k * 7 + w]!;
   }
-  const weights = new Float64Array(last - first + 1);
-  const cells = new Int32Array(last - first + 1);
-  for (let k = from; k < end; k++) {
-    const lo = problem.cellLo[k]!;
-    const hi = problem.cellHi[k]!;
-    if (hi < first || lo > last) continue;
-    if (lo === hi) {
-      weights[lo - first] = product[k]!;
-      cells[lo - first] = k - from;
-      continue;
-    }
-    const density = product[k]! / blockWeight(problem, k, week);
-    for (let d = Math.max(lo, first); d <= Math.min(hi, last); d++) {
-      weights[d - first] = density * week[weekdayOf(d) - 1]!;
-      cells[d - first] = k - from;
-    }
-  }
-  return { first, weights, cells };
+  return { days: new Int32Array(n), cells: new Int32Array(n), weights: new Float64Array(n) };
 }
