@@ -60,13 +60,13 @@ describe('date', () => {
   it('says what is not known where there is no claim', async () => {
     const { exit, out } = await answerTo(['date', inputPath('bare')]);
     expect(exit).toBe(0);
-    expect(out).toMatch(/^only-one {2}not known/m);
+    expect(out).toMatch(/^printing only-one {2}not known/m);
   });
 
   it('shows a readable table', async () => {
     const { out } = await answerTo(['date', inputPath('quiet')]);
     expect(out).toMatch(/^Lantern Heron: 3 printings, 3 sources/);
-    expect(out).toMatch(/^fi-first +16 May 1997 +(>?\d+) %/m);
+    expect(out).toMatch(/^Finnish Suo +16 May 1997 +(>?\d+) %/m);
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(100);
   });
 

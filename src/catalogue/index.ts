@@ -1,1 +1,2 @@
+export { type Name, nameOf, nameOfCode, namesOf, type ToName } from './names.ts';
 export type { Content, Printing, Product } from './types.ts';

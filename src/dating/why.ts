@@ -1,6 +1,13 @@
-import type { Evidence } from '../evidence/index.ts';
+import {
+  type Evidence,
+  isoOf,
+  sayDay,
+  sayEdtf,
+  sayList,
+  sayRun,
+  sayWhen,
+} from '../evidence/index.ts';
 import type { ExplainedClaim } from './types.ts';
-import { sayDay, sayList, sayRun } from './words.ts';
 
 /** What the sentence about one printing is made of. */
 export interface Answer {
@@ -19,7 +26,8 @@ export function sayWhy(evidence: Evidence, answer: Answer): string {
   if (answer.state === 'open')
     return 'Nothing in the dossier bounds this day. A first dated claim is what to add.';
   if (answer.state === 'bounded') {
-    return `No claim dates it. *Sequence and the rest of the dossier leave ${sayRun(answer.from, answer.to)}.*`;
+    const left = sayRun(answer.from, answer.to);
+    return `No claim dates it. *The sequence and the rest of the dossier leave ${left}.*`;
   }
   return [sayFor(answer, name), sayAgainst(answer, name)].filter(Boolean).join(' ');
 }
@@ -29,33 +37,61 @@ const unique = (names: readonly string[]) => [...new Set(names)];
 function sayFor(answer: Answer, name: (c: ExplainedClaim) => string): string {
   const onSale = answer.claims.filter((c) => c.property === 'on-sale' && c.p_right >= 0.5);
   const exact = onSale.filter((c) => c.span[0] !== null && c.span[0] === c.span[1]);
-  const own = exact.filter((c) => c.reading !== 'copied');
+  if (answer.state === 'day') return sayNamed(answer, exact, name);
+  const when = sayWhen(answer.from, answer.to);
   const wide = unique(onSale.filter((c) => !exact.includes(c)).map(name));
-  if (answer.state === 'day') {
-    const voices = unique((own.length > 0 ? own : exact).map(name));
-    const copies = unique(exact.filter((c) => c.reading === 'copied').map(name)).filter(
-      (n) => !voices.includes(n),
-    );
-    const repeat =
-      copies.length > 0
-        ? `; ${sayList(copies)} only ${copies.length > 1 ? 'repeat' : 'repeats'} another`
-        : '';
-    if (voices.length === 0)
-      return `No source names the day; the errors that sources make point to ${sayDay(answer.day)}.`;
-    return `${sayList(voices)} ${voices.length > 1 ? 'name' : 'names'} ${sayDay(answer.day)}${repeat}.`;
-  }
-  const run = sayRun(answer.from, answer.to);
-  if (wide.length > 0)
-    return `${sayList(wide)} ${wide.length > 1 ? 'give' : 'gives'} no day; it was *${run}*.`;
-  return `The claims do not settle on a day; it was *${run}*.`;
+  return wide.length > 0
+    ? `From ${sayList(wide)} no day can be had; it came out *${when}*.`
+    : `The claims settle on no day; it came out *${when}*.`;
+}
+
+function sayNamed(
+  { day, claims }: Answer,
+  exact: readonly ExplainedClaim[],
+  name: (c: ExplainedClaim) => string,
+): string {
+  const own = exact.filter((c) => c.reading !== 'copied');
+  const voices = unique((own.length > 0 ? own : exact).map(name));
+  const copies = unique(exact.map(name)).filter((n) => !voices.includes(n));
+  const repeat = copies.length > 0 ? `; ${sayList(copies)} only repeated it` : '';
+  if (voices.length > 0) return `${sayDay(day)} is named by ${sayList(voices)}${repeat}.`;
+  const planned = claims.filter(
+    (c) => c.property === 'announced' && c.span[0] === isoOf(day) && c.span[1] === isoOf(day),
+  );
+  if (planned.length > 0)
+    return `No source names ${sayDay(day)} as the day of sale; it was planned for then (${sayList(unique(planned.map(name)))}).`;
+  return `No source names ${sayDay(day)}; what they say, with the errors that they make, points to it.`;
 }
 
 function sayAgainst(answer: Answer, name: (c: ExplainedClaim) => string): string {
-  const slips = answer.claims.filter((c) => c.slip);
-  const worst = slips.sort((a, b) => a.p_right - b.p_right)[0];
-  if (worst) return `*${name(worst)} says ${worst.value}: ${worst.explanation}.*`;
+  const worst = slipToName(answer);
+  if (worst) return `*${saySlip(worst, name(worst))}*`;
   const cover = answer.claims.find((c) => c.property === 'cover-date');
-  if (cover) return `*${name(cover)} is dated ${cover.value}: ${cover.explanation}.*`;
-  const bound = answer.claims.find((c) => c.property === 'seen-by' || c.property === 'not-before');
-  return bound ? `${name(bound)} agrees: ${bound.explanation} (${bound.value}).` : '';
+  if (cover)
+    return `*The cover says ${sayEdtf(cover.value)} (${name(cover)}): ${cover.explanation}.*`;
+  const bound = answer.claims.find((c) => c.property in BOUNDS && c.p_right >= 0.5);
+  return bound ? `${BOUNDS[bound.property]} ${sayEdtf(bound.value)} (${name(bound)}).` : '';
+}
+
+/** The surest slip; where the day is in doubt, the one that may yet be right. */
+function slipToName({ p, claims }: Answer): ExplainedClaim | undefined {
+  const slips = claims.filter((c) => c.slip);
+  const ofSale = slips.filter((c) => c.property === 'on-sale');
+  const sign = p < 0.9 ? -1 : 1;
+  return (ofSale.length > 0 ? ofSale : slips).sort((a, b) => sign * (a.p_right - b.p_right))[0];
+}
+
+const BOUNDS: Readonly<Record<string, string>> = {
+  'seen-by': 'It had been seen by',
+  'not-before': 'It was not out before',
+};
+
+function saySlip({ property, value, p_reading, explanation }: ExplainedClaim, who: string): string {
+  const said =
+    property === 'on-sale'
+      ? sayEdtf(value)
+      : `the ${property.replaceAll('-', ' ')} ${sayEdtf(value)}`;
+  const capital = said.charAt(0).toUpperCase() + said.slice(1);
+  const surely = p_reading >= 0.5 ? 'most probably' : 'perhaps';
+  return `${capital} in ${who} is ${surely} ${explanation}.`;
 }

@@ -60,3 +60,10 @@ export function isoOf(day: number): string {
   const pad = (n: number, width: number) => String(n).padStart(width, '0');
   return `${sign}${pad(Math.abs(year), 4)}-${pad(month, 2)}-${pad(dayOfMonth, 2)}`;
 }
+
+/** The day number of an ISO day, the inverse of `isoOf`. Throws a `RangeError` where it is no day. */
+export function dayFrom(iso: string): Day {
+  const [, sign, year, month, day] = /^(-?)(\d{4,})-(\d\d)-(\d\d)$/.exec(iso) ?? [];
+  if (!year || !month || !day) throw new RangeError(`dayFrom requires YYYY-MM-DD, got ${iso}`);
+  return dayOf(Number(`${sign ?? ''}${year}`), Number(month), Number(day));
+}

@@ -2,6 +2,7 @@ import { date as dateEvidence } from '../../dating/index.ts';
 import { dossierIn } from '../dossier.ts';
 import { writeJson } from '../json.ts';
 import { progressOn } from '../progress.ts';
+import { calledIn } from '../report/called.ts';
 import { datingReport } from '../report/dating.ts';
 import { faultsReport } from '../report/faults.ts';
 import type { Terminal } from '../terminal.ts';
@@ -25,7 +26,7 @@ export async function date(
   progress.end();
   if (json) await writeJson(dating, terminal);
   else
-    for (const part of datingReport(dating, manifest.title, terminal.width))
+    for (const part of datingReport(dating, calledIn(evidence), manifest.title, terminal.width))
       await terminal.write(part);
   return faults.length === 0 ? 0 : 1;
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { DatedPrinting, Dating, ExplainedClaim } from '../../dating/index.ts';
+import { calledIn } from './called.ts';
 import { datingReport } from './dating.ts';
 import { widthOf } from './width.ts';
 
@@ -9,7 +10,7 @@ const slip: ExplainedClaim = {
   property: 'on-sale',
   value: '1996-03-04',
   p_right: 0.04,
-  explanation: 'day and month swapped, for 3 Apr 1996',
+  explanation: '3 April 1996 with day and month swapped',
   reading: 'swapped',
   others: [],
   p_reading: 0.91,
@@ -77,7 +78,7 @@ const dating: Dating = {
       claims: 14,
       derives: [{ from: 'tide-gazette', p: 0.93 }],
       habits: [
-        { reading: 'swapped', words: 'swaps day and month', share: 0.2, share95: [0.1, 0.4] },
+        { reading: 'swapped', words: 'day and month swapped', share: 0.2, share95: [0.1, 0.4] },
       ],
     },
     { id: 'label', accuracy: null, accuracy95: null, claims: 2, derives: [], habits: [] },
@@ -88,7 +89,7 @@ const dating: Dating = {
       printing: 'kr-first',
       kind: 'newspaper',
       gain_bits: 1.234,
-      words: 'A newspaper on kr-first.',
+      words: 'a local newspaper of those weeks',
     },
   ],
   monte_carlo_error: 0.004,
@@ -96,39 +97,56 @@ const dating: Dating = {
   effort: 'refined',
 };
 
-const report = (title: string, width: number) => [...datingReport(dating, title, width)].join('');
+const called = calledIn({
+  printings: [
+    { id: 'fi-first', language: 'fi', product: 'lake-box' },
+    { id: 'kr-first', language: 'ko', product: '호수 상자' },
+    { id: 'br-second', language: 'pt-BR', product: 'caixa', wave: '2' },
+    { id: 'fi-prize' },
+  ],
+  products: [{ id: 'lake-box', title: 'Järvilaatikko' }],
+  sources: [
+    { id: 'net-binder', title: 'The Net Binder', kind: 'checklist', cites: [] },
+    { id: 'tide-gazette', title: 'Tide Gazette', kind: 'newspaper', cites: [] },
+    { id: 'label', kind: 'grading-label', cites: [] },
+  ],
+});
+
+const report = (title: string, width: number) =>
+  [...datingReport(dating, called, title, width)].join('');
 
 describe('datingReport', () => {
   it('reads as a collector would', () => {
     expect(report('Murmur of the Tide', 100)).toMatchInlineSnapshot(`
       "Murmur of the Tide: 4 printings, 2 sources, 1 slip
 
-      printing   came out            p  95 % within               after the one above
-      fi-first   3 Apr 1996      >99 %  that day
-      kr-first   4 May 1996 ?     31 %  28 Apr – 11 May 1996      >99 %
-          either 28 Apr – 1 May 1996 (55 %) or 9 – 11 May 1996 (45 %)
-      br-second  no dated claim         5 May 1996 – 31 Dec 1998  stated
-          only what sequence and dossier leave: 1996-05-05/1998
-      fi-prize   not known
+      printing               came out            p  95 % within                after the one above
+      Finnish Järvilaatikko  3 Apr 1996      >99 %  that day
+      Korean 호수 상자       4 May 1996 ?     31 %  28 Apr to 11 May 1996      >99 %
+          either 28 Apr to 1 May 1996 (55 %) or 9 to 11 May 1996 (45 %)
+      Portuguese caixa       no dated claim         5 May 1996 to 31 Dec 1998  stated
+          only what the sequence and the rest of the dossier leave
+      printing fi-prize      not known
           nothing bounds it
 
       Seed 1: by sampling, a probability may be off by 0.4 points (standard error).
 
       Slips
 
-      row  source      printing  says        most probably
-        7  net-binder  fi-first  1996-03-04  day and month swapped, for 3 Apr 1996 (91 %; right 4 %)
+      row  source          says        most probably
+          Finnish Järvilaatikko:
+        7  The Net Binder  4 Mar 1996  3 April 1996 with day and month swapped (91 %; right 4 %)
 
       Sources
 
-      source      claims  right  95 %   taken from, habits
-      net-binder      14   61 %  42–78  taken from tide-gazette 93 %; swaps day and month 20 %
-      label            2
+      source          claims  right  95 %   taken from, habits
+      The Net Binder      14   61 %  42–78  taken from Tide Gazette 93 %; day and month swapped 20 %
+      label                2
 
       What to look for next
 
-      bits  on        evidence
-      1.23  kr-first  A newspaper on kr-first.
+      bits  on                evidence
+      1.23  Korean 호수 상자  a local newspaper of those weeks
       "
     `);
   });

@@ -1,6 +1,6 @@
-import type { NotesReading } from '../../evidence/index.ts';
+import { type NotesReading, sayEdtf } from '../../evidence/index.ts';
 import { tableOf } from './table.ts';
-import { counted, dateInWords, percent } from './words.ts';
+import { counted, percent } from './words.ts';
 
 /** What was read from notes, line by line: the words of a note, then what they claim. */
 export function notesReport(reading: NotesReading, text: string, width: number): string {
@@ -19,7 +19,7 @@ export function notesReport(reading: NotesReading, text: string, width: number):
     const first = [String(line), note.trim()];
     const said = own.map(({ property, value, source, p }) => [
       property,
-      dateInWords(value),
+      sayEdtf(value, true),
       percent(p),
       source ?? '',
     ]);

@@ -1,11 +1,16 @@
 import type { DatedSource } from '../../dating/index.ts';
+import type { Called } from './called.ts';
 import { tableOf } from './table.ts';
 import { percent } from './words.ts';
 
 const WORTH_SAYING = { derivation: 0.25, habit: 0.1 };
 
 /** Sources with how often they are right, whom they take from, and their habits. */
-export function sourcesReport(sources: readonly DatedSource[], width: number): string {
+export function sourcesReport(
+  sources: readonly DatedSource[],
+  called: Called,
+  width: number,
+): string {
   const columns = [
     { head: 'source' },
     { head: 'claims', align: 'right' },
@@ -14,21 +19,21 @@ export function sourcesReport(sources: readonly DatedSource[], width: number): s
     { head: 'taken from, habits' },
   ] as const;
   const rows = sources.map((source) => [
-    source.id,
+    called.source(source.id),
     String(source.claims),
     source.accuracy === null ? '' : percent(source.accuracy),
     source.accuracy95 === null
       ? ''
       : source.accuracy95.map((end) => Math.round(end * 100)).join('–'),
-    [...derivations(source), ...habits(source)].join('; '),
+    [...derivations(source, called), ...habits(source)].join('; '),
   ]);
   return tableOf(columns, rows, width);
 }
 
-function derivations({ derives }: DatedSource): readonly string[] {
+function derivations({ derives }: DatedSource, called: Called): readonly string[] {
   return derives
     .filter(({ p }) => p >= WORTH_SAYING.derivation)
-    .map(({ from, p }) => `taken from ${from} ${percent(p)}`);
+    .map(({ from, p }) => `taken from ${called.source(from)} ${percent(p)}`);
 }
 
 function habits({ habits: all }: DatedSource): readonly string[] {

@@ -28,6 +28,14 @@ describe('tableOf', () => {
     expect(table).toBe('id\na   z\n    nothing bounds it\n');
   });
 
+  it('wraps a head before it narrows any cell', () => {
+    const rows = [['abcdefgh', 'word word']];
+    const columns = [{ head: 'id' }, { head: 'after the one above' }];
+    expect(tableOf(columns, rows, 20)).toBe(
+      'id        after the\n          one above\nabcdefgh  word word\n',
+    );
+  });
+
   it('narrows the widest column first', () => {
     const wide = 'word '.repeat(20).trim();
     const lines = tableOf([{ head: 'id' }, { head: 'a' }], [['abcdefgh', wide]], 30).split('\n');

@@ -15,7 +15,7 @@ const NARROWEST = 6;
 
 /**
  * A table for the terminal, aligned by what letters take on the screen. Where it is wider than
- * `width`, its widest columns are narrowed and their cells wrapped.
+ * `width`, heads are wrapped first, then its widest columns are narrowed and their cells wrapped.
  */
 export function tableOf(columns: readonly Column[], rows: readonly Row[], width: number): string {
   const widths = widthsOf(columns, rows, width);
@@ -43,16 +43,20 @@ function widthsOf(
   rows: readonly Row[],
   width: number,
 ): readonly number[] {
-  const widths = columns.map(({ head }, i) =>
+  const least = columns.map(({ head }, i) =>
     rows.reduce(
       (so, row) => (typeof row === 'string' ? so : Math.max(so, widthOf(row[i] ?? ''))),
-      widthOf(head),
+      Math.max(...head.split(/(?<=\S)\s+/).map(widthOf)),
     ),
   );
+  const widths = columns.map(({ head }, i) => Math.max(least[i] ?? 0, widthOf(head)));
   const room = width - GAP.length * (columns.length - 1);
   for (let over = widths.reduce((sum, one) => sum + one, 0) - room; over > 0; over -= 1) {
-    const widest = widths.indexOf(Math.max(...widths));
-    widths[widest] = Math.max(NARROWEST, (widths[widest] ?? 0) - 1);
+    const slack = widths.map((one, i) => one - (least[i] ?? 0));
+    const most = Math.max(...slack);
+    const narrowed = most > 0 ? slack.indexOf(most) : widths.indexOf(Math.max(...widths));
+    widths[narrowed] = Math.max(NARROWEST, (widths[narrowed] ?? 0) - 1);
+    if (most <= 0) least[narrowed] = widths[narrowed] ?? 0;
   }
   return widths;
 }

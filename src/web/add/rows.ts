@@ -1,6 +1,7 @@
+import { nameOf } from '../../catalogue/index.ts';
 import type { Cells, DossierAnswer } from '../../contract/index.ts';
 import type { Step } from '../wire/index.ts';
-import { idOf, nameOf } from '../words/index.ts';
+import { idOf } from '../words/index.ts';
 
 /** What can be added to a dossier by hand. */
 export type Addable = 'printing' | 'product';
@@ -97,8 +98,8 @@ export function addingStep(what: Addable, cells: Cells, id: string, dossier: Dos
   const [subject = ''] = what === 'printing' && subjects.size === 1 ? subjects : [];
   const full = written(cells);
   const after = written({ id, subject, ...full });
-  const product = dossier.products.find((row) => row.id === full.product)?.cells.title;
-  const { title, detail } = nameOf(id, full, product || undefined);
+  const productTitle = dossier.products.find((row) => row.id === full.product)?.cells.title;
+  const { title, detail } = nameOf({ id, cells: full, productTitle });
   const name = what === 'product' ? (full.title ?? id) : [title, detail].filter(Boolean).join(', ');
   return { label: `Add the ${what} ${name}`, changes: [{ file: FILE[what], op: 'add', after }] };
 }

@@ -1,7 +1,8 @@
+import { sayEdtf } from '../../evidence/index.ts';
 import { Field } from '../claims/Field.tsx';
 import { readDate } from '../claims/readDate.ts';
 import { Chance } from '../marks/index.ts';
-import { isDateProperty, PROPERTIES, sayEdtf } from '../words/index.ts';
+import { isDateProperty, PROPERTIES } from '../words/index.ts';
 import type { DraftClaim } from './draft.ts';
 
 interface Props {

@@ -1,12 +1,12 @@
+import { nameOf } from '../../catalogue/index.ts';
 import type { Cells } from '../../contract/index.ts';
-import { nameOf } from '../words/index.ts';
 import { type Draft, withPrinting } from './draft.ts';
 
 const COLUMNS = ['language', 'market', 'product', 'number', 'finish', 'edition', 'wave'] as const;
 
 /** A printing of the draft in words, with its number in the list. */
 export function printingWords(cells: Cells, at: number): string {
-  const { title, detail } = nameOf('', cells, undefined);
+  const { title, detail } = nameOf({ id: '', cells });
   return `${at + 1}: ${[title, detail].filter(Boolean).join(', ') || 'nothing known of it yet'}`;
 }
 

@@ -6,6 +6,7 @@ import {
   Popover,
   type Selection,
 } from 'react-aria-components';
+import { nameOfCode } from '../../catalogue/index.ts';
 import { useBook } from '../app/context.ts';
 import {
   type Book,
@@ -15,7 +16,6 @@ import {
   type FilterColumn,
   sourceName,
 } from '../view/index.ts';
-import { nameOfCode } from '../words/index.ts';
 
 interface Props {
   readonly filter: Filter;

@@ -1,10 +1,11 @@
 // biome-ignore-all lint/a11y/useSemanticElements: only rows in view exist, which no table can tell
 // biome-ignore-all lint/a11y/useFocusableInteractive: the grid holds the focus and points at its row
 import { memo } from 'react';
+import type { Name } from '../../catalogue/index.ts';
 import type { Scale } from '../draw/index.ts';
 import { HeldMark, Num } from '../marks/index.ts';
 import { type DatedPrinting, drawnOf } from '../view/index.ts';
-import { explainBest, explainWindow, type Name, sayDated } from '../words/index.ts';
+import { explainBest, explainWindow, sayDated } from '../words/index.ts';
 import { CloseUp } from './CloseUp.tsx';
 import { LongAxis } from './LongAxis.tsx';
 import { tellLane } from './tell.ts';
@@ -21,7 +22,7 @@ export interface LaneLook {
 interface Props {
   readonly id: string;
   readonly at: number;
-  readonly name: Name;
+  readonly name: Pick<Name, 'title' | 'detail'>;
   readonly dated: DatedPrinting | undefined;
   readonly look: LaneLook;
   readonly active: boolean;

@@ -1,6 +1,6 @@
 import { useBook } from '../app/context.ts';
 import { Num } from '../marks/index.ts';
-import { type Book, fullName } from '../view/index.ts';
+import { type Book, shortName } from '../view/index.ts';
 import { count, explainFirst, sayP } from '../words/index.ts';
 
 function counted({ dossier }: Book): string {
@@ -20,7 +20,7 @@ export function Summary() {
       {first && book.dossier.claims.length > 0 ? (
         <>
           {' '}
-          First: {fullName(book, first.id)}, probability{' '}
+          First: {shortName(book, first.id)}, probability{' '}
           <Num why={explainFirst(first.p)}>{sayP(first.p)}</Num>.
         </>
       ) : null}

@@ -1,5 +1,6 @@
+import { sayList } from '../../evidence/index.ts';
 import type { DatedPrinting } from '../view/index.ts';
-import { count, listed } from '../words/index.ts';
+import { count } from '../words/index.ts';
 
 /** What the drawing of a lane shows, in words for those who do not see it. */
 export function tellLane(dated: DatedPrinting | undefined): string {
@@ -11,5 +12,5 @@ export function tellLane(dated: DatedPrinting | undefined): string {
     slips > 0 ? count(slips, 'slip') : '',
     dated.modes.length > 1 ? `${dated.modes.length} separate peaks` : '',
   ].filter(Boolean);
-  return parts.length > 0 ? `${listed(parts)}.` : 'No claim.';
+  return parts.length > 0 ? `${sayList(parts)}.` : 'No claim.';
 }

@@ -1,7 +1,7 @@
 import { type FormEvent, type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import { SOURCE_KINDS } from '../../evidence/index.ts';
 import { useBook } from '../app/context.ts';
-import { fullName } from '../view/index.ts';
+import { fullName, productName } from '../view/index.ts';
 import { isDateProperty, PROPERTIES } from '../words/index.ts';
 import { type ClaimDraft, missing } from './changes.ts';
 import { Field } from './Field.tsx';
@@ -147,10 +147,13 @@ interface PrintingsProps {
 }
 
 function Printings({ draft, set, name }: PrintingsProps) {
-  const { dossier } = useBook();
+  const book = useBook();
+  const { dossier } = book;
   if (draft.printings.length === 0 && draft.product !== '') {
     return (
-      <p className="detail">Of the product {draft.product}, and through it of its contents.</p>
+      <p className="detail">
+        Of the product {productName(book, draft.product)}, and through it of its contents.
+      </p>
     );
   }
   const others = dossier.printings.filter(({ id }) => !draft.printings.includes(id));

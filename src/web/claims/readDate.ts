@@ -1,5 +1,4 @@
-import { parseEdtf } from '../../evidence/index.ts';
-import { sayEdtf } from '../words/index.ts';
+import { parseEdtf, sayEdtf } from '../../evidence/index.ts';
 
 /** What a date means while it is being typed, or what is wrong with it. */
 export interface ReadDate {

@@ -1,6 +1,6 @@
 import { Link } from '@tanstack/react-router';
 import { useBook } from '../app/context.ts';
-import { fullName } from '../view/index.ts';
+import { shortName } from '../view/index.ts';
 
 /** A printing by its name, leading to its page. */
 export function PrintingLink({ id }: { readonly id: string }) {
@@ -8,7 +8,7 @@ export function PrintingLink({ id }: { readonly id: string }) {
   if (!book.printings.has(id)) return <span>{id}</span>;
   return (
     <Link to="/printings/$id" params={{ id }}>
-      {fullName(book, id)}
+      {shortName(book, id)}
     </Link>
   );
 }

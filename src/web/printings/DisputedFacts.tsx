@@ -1,8 +1,9 @@
 import type { WireFact } from '../../contract/index.ts';
+import { sayList } from '../../evidence/index.ts';
 import { useBook } from '../app/context.ts';
 import { Chance, Marked } from '../marks/index.ts';
 import { sourceName } from '../view/index.ts';
-import { listed, propertyName, sayP } from '../words/index.ts';
+import { propertyName, sayP } from '../words/index.ts';
 
 /** Facts that are no dates and on which the sources differ. */
 export function DisputedFacts({ id }: { readonly id: string }) {
@@ -35,7 +36,7 @@ function Fact({ fact: { property, values, why } }: { readonly fact: WireFact }) 
             <li key={value}>
               <span>
                 {propertyName(property)} {value}
-                <span className="detail"> {listed(said)}</span>
+                <span className="detail"> {sayList(said)}</span>
               </span>
               <Chance p={p} why={explained} against={p < 0.5} />
             </li>

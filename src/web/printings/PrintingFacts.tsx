@@ -1,7 +1,7 @@
 import { Link } from '@tanstack/react-router';
+import { nameOfCode } from '../../catalogue/index.ts';
 import { useBook } from '../app/context.ts';
 import { productName } from '../view/index.ts';
-import { nameOfCode } from '../words/index.ts';
 
 /** What the dossier's own row says of the printing. */
 export function PrintingFacts({ id }: { readonly id: string }) {

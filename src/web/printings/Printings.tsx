@@ -1,7 +1,8 @@
+import { nameOfCode } from '../../catalogue/index.ts';
 import { useBook, useDesk } from '../app/context.ts';
 import { Num, PrintingLink, Screen } from '../marks/index.ts';
 import { lanesOf, NO_FILTER, productName } from '../view/index.ts';
-import { explainBest, nameOfCode, sayDated } from '../words/index.ts';
+import { explainBest, sayDated } from '../words/index.ts';
 
 /** Every printing, in order of release. */
 export function Printings() {

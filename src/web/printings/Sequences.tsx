@@ -1,6 +1,6 @@
 import { useBook } from '../app/context.ts';
 import { Num, PrintingLink } from '../marks/index.ts';
-import { fullName } from '../view/index.ts';
+import { shortName } from '../view/index.ts';
 import { explainFirst, explainSequence, sayP } from '../words/index.ts';
 
 /** What came before and after it, with the probability of that sequence. */
@@ -27,7 +27,7 @@ export function Sequences({ id }: { readonly id: string }) {
         ) : null}
         {near.map((sequence) => {
           const { earlier, later, stated, p } = sequence;
-          const why = explainSequence(sequence, fullName(book, earlier), fullName(book, later));
+          const why = explainSequence(sequence, shortName(book, earlier), shortName(book, later));
           return (
             <li key={`${earlier}|${later}`}>
               <span>

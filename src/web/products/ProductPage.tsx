@@ -1,8 +1,9 @@
 import { useParams } from '@tanstack/react-router';
+import { nameOfCode } from '../../catalogue/index.ts';
 import { useBook } from '../app/context.ts';
 import { PrintingLink, Screen } from '../marks/index.ts';
 import { ClaimItem } from '../why/ClaimItem.tsx';
-import { nameOfCode, sayDated } from '../words/index.ts';
+import { sayDated } from '../words/index.ts';
 import { printingsIn } from './inside.ts';
 
 /** One product: what it is, what lies in it, and what sources say of it. */

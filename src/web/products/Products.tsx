@@ -1,7 +1,7 @@
 import { Link } from '@tanstack/react-router';
+import { nameOfCode } from '../../catalogue/index.ts';
 import { useDesk } from '../app/context.ts';
 import { Screen } from '../marks/index.ts';
-import { nameOfCode } from '../words/index.ts';
 import { printingsIn } from './inside.ts';
 
 /** What printings were sold or given in. */

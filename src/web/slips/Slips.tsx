@@ -1,7 +1,8 @@
+import { dayFrom, sayDay, sayEdtf } from '../../evidence/index.ts';
 import { useBook } from '../app/context.ts';
 import { Chance, PrintingLink, Screen, SourceLink } from '../marks/index.ts';
 import { type Slip, slipsOf } from '../view/index.ts';
-import { count, explainRight, propertyName, sayDay, sayEdtf } from '../words/index.ts';
+import { count, explainRight, propertyName } from '../words/index.ts';
 
 /** Claims that the evidence makes improbable, with what they most probably took for what. */
 export function Slips() {
@@ -54,7 +55,7 @@ function Row({ slip: { printing, best, claim } }: { readonly slip: Slip }) {
         <PrintingLink id={printing} />
       </td>
       <td className="no-break" data-head="released">
-        {best ? sayDay(best, true) : ''}
+        {best ? sayDay(dayFrom(best), true) : ''}
       </td>
       <td data-head="most probably">{explanation}</td>
       <td data-head="right">

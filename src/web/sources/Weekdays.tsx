@@ -1,6 +1,7 @@
+import { nameOfCode } from '../../catalogue/index.ts';
 import { useBook } from '../app/context.ts';
 import { Num } from '../marks/index.ts';
-import { count, nameOfCode, sayP } from '../words/index.ts';
+import { count, sayP } from '../words/index.ts';
 
 const DAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
 

@@ -1,3 +1,4 @@
+import { type Name, namesOf, type ToName } from '../../catalogue/index.ts';
 import type {
   ClaimRow,
   DossierAnswer,
@@ -7,7 +8,6 @@ import type {
   SourceRow,
   WireDating,
 } from '../../contract/index.ts';
-import { FINER, type Finer, type Name, nameOf } from '../words/index.ts';
 
 export type DatedPrinting = WireDating['printings'][number];
 export type DatedSource = WireDating['sources'][number];
@@ -48,36 +48,21 @@ export function bookOf(
     held: new Map(dossier.held.map((row) => [row.printing, row])),
     dated: new Map(dating?.printings.map((row) => [row.id, row])),
     datedSources: new Map(dating?.sources.map((row) => [row.id, row])),
-    names: namesOf(dossier, products),
+    names: namesOf(dossier.printings.map((row) => toName(row, products))),
     weighed: new Map(dossier.facts.flatMap(({ claims }) => claims.map((one) => [one.row, one]))),
   };
 }
 
-function namesOf(dossier: DossierAnswer, products: ReadonlyMap<string, ProductRow>) {
-  const titleOf = ({ id, cells }: PrintingRow) => {
-    const product = products.get(cells.product ?? '')?.cells.title;
-    return [product || undefined, nameOf(id, cells, product || undefined, []).title] as const;
-  };
-  const kin = new Map<string, PrintingRow[]>();
-  for (const row of dossier.printings) {
-    const [, title] = titleOf(row);
-    kin.set(title, [...(kin.get(title) ?? []), row]);
-  }
-  return new Map(
-    dossier.printings.map((row) => {
-      const [product, title] = titleOf(row);
-      const finer = tellingApart(kin.get(title) ?? []);
-      return [row.id, nameOf(row.id, row.cells, product, finer)];
-    }),
-  );
+function toName({ id, cells }: PrintingRow, products: ReadonlyMap<string, ProductRow>): ToName {
+  return { id, cells, productTitle: products.get(cells.product ?? '')?.cells.title };
 }
 
-/** The finer columns in which printings of one title differ. */
-function tellingApart(rows: readonly PrintingRow[]): readonly Finer[] {
-  return FINER.filter((column) => new Set(rows.map(({ cells }) => cells[column] ?? '')).size > 1);
+/** A printing's name in one line, for a sentence or a list. */
+export function shortName(book: Book, id: string): string {
+  return book.names.get(id)?.short ?? id;
 }
 
-/** A printing's name in one line. */
+/** All of a printing's name in one line, for finding and choosing. */
 export function fullName(book: Book, id: string): string {
   const name = book.names.get(id);
   return name ? [name.title, name.detail].filter(Boolean).join(', ') : id;

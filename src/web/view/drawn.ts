@@ -1,5 +1,5 @@
+import { dayFrom } from '../../evidence/index.ts';
 import type { Closeup, DayMass, Markable } from '../draw/index.ts';
-import { dayFrom } from '../words/index.ts';
 import type { DatedPrinting } from './book.ts';
 
 /** A printing's answer with its days as numbers, ready for drawing. */

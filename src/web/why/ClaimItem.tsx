@@ -1,10 +1,11 @@
 import { type ReactNode, useState } from 'react';
+import { sayEdtf, sayList } from '../../evidence/index.ts';
 import { useBook, useDesk } from '../app/context.ts';
 import { ClaimEditor } from '../claims/ClaimEditor.tsx';
 import { withdraw } from '../claims/changes.ts';
 import { Chance, Num, SourceLink } from '../marks/index.ts';
-import { type JoinedClaim, sourceName } from '../view/index.ts';
-import { explainRight, isDateProperty, propertyName, sayEdtf, sayP } from '../words/index.ts';
+import { type JoinedClaim, productName, shortName, sourceName } from '../view/index.ts';
+import { explainRight, isDateProperty, propertyName, sayP } from '../words/index.ts';
 
 /** One claim: whose, what, how probably right and how it came about; more of it on demand. */
 export function ClaimItem({ claim, dated, about }: JoinedClaim & { readonly about?: ReactNode }) {
@@ -78,6 +79,7 @@ function CrossMark() {
 }
 
 function More({ claim, dated }: JoinedClaim) {
+  const book = useBook();
   const { locator, quote, note, stated_on, read_on } = claim.cells;
   const facts = [
     ['as written', claim.value],
@@ -86,8 +88,16 @@ function More({ claim, dated }: JoinedClaim) {
     ['note', note],
     ['stated on', stated_on ? sayEdtf(stated_on) : ''],
     ['read on', read_on ? sayEdtf(read_on) : ''],
-    ['of one of', claim.printings.length > 1 ? claim.printings.join(', ') : ''],
-    ['of the product', claim.product],
+    [
+      'of one of',
+      claim.printings.length > 1
+        ? sayList(
+            claim.printings.map((id) => shortName(book, id)),
+            'or',
+          )
+        : '',
+    ],
+    ['of the product', claim.product ? productName(book, claim.product) : ''],
   ].filter((fact): fact is [string, string] => Boolean(fact[1]));
   return (
     <>

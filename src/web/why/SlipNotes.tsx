@@ -1,6 +1,7 @@
+import { sayEdtf, sayList } from '../../evidence/index.ts';
 import { useBook } from '../app/context.ts';
 import { type DatedPrinting, sourceName } from '../view/index.ts';
-import { isDateProperty, listed, propertyName, sayEdtf } from '../words/index.ts';
+import { isDateProperty, propertyName } from '../words/index.ts';
 
 /** The slips of a printing in a sentence each; what they took for what. */
 export function SlipNotes({ dated }: { readonly dated: DatedPrinting }) {
@@ -16,7 +17,7 @@ export function SlipNotes({ dated }: { readonly dated: DatedPrinting }) {
   }
   return [...groups].map(([key, { sources, property, explanation }]) => (
     <p key={key} className="slip-note">
-      <strong>Slip.</strong> {listed([...new Set(sources)])} ({propertyName(property)}{' '}
+      <strong>Slip.</strong> {sayList([...new Set(sources)])} ({propertyName(property)}{' '}
       {said(property, key.split('\u0000')[0] ?? '')}): {explanation}
       {/[.!?]$/.test(explanation) ? '' : '.'}
     </p>

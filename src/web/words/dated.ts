@@ -1,6 +1,6 @@
 import type { WireDating } from '../../contract/index.ts';
-import { sayDay, sayWindow } from './days.ts';
-import { sayEdtf } from './edtf.ts';
+import { dayFrom, sayDay, sayEdtf } from '../../evidence/index.ts';
+import { sayWindow } from './days.ts';
 import { sayP } from './numbers.ts';
 
 type Dated = WireDating['printings'][number];
@@ -16,7 +16,7 @@ export interface Said {
 export function sayDated(dated: Dated | undefined, short = true): Said {
   if (!dated) return { main: 'not dated yet', sub: '', p: null };
   if (dated.state === 'day' && dated.best) {
-    return { main: sayDay(dated.best, short), sub: sayP(dated.p_best), p: dated.p_best };
+    return { main: sayDay(dayFrom(dated.best), short), sub: sayP(dated.p_best), p: dated.p_best };
   }
   if (dated.state === 'window' && dated.interval95) {
     const main = sayWindow(...dated.interval95, short);
@@ -34,5 +34,5 @@ export function sayElse(dated: Dated): string {
   const days = [...dated.days].sort((a, b) => b[1] - a[1]);
   const second = days.find(([day]) => day !== dated.best);
   if (!second || second[1] < 0.01) return '';
-  return `else most likely ${sayDay(second[0])} (${sayP(second[1])})`;
+  return `else most likely ${sayDay(dayFrom(second[0]))} (${sayP(second[1])})`;
 }

@@ -1,5 +1,5 @@
 import type { WireDating } from '../../contract/index.ts';
-import { sayDay, sayWindow } from './days.ts';
+import { sayWindow } from './days.ts';
 import { count, outOfHundred, sayP } from './numbers.ts';
 
 type Dated = WireDating['printings'][number];
@@ -50,7 +50,7 @@ export function explainDerives(from: string, p: number): string {
 export function explainSequence(sequence: Sequence, earlier: string, later: string): string {
   if (sequence.stated) return 'The dossier states this sequence as certain, for a stated reason.';
   const same = sequence.p_same_day >= 0.005 ? `; on one day: ${sayP(sequence.p_same_day)}` : '';
-  return `Probability that ${earlier} came before ${later}: ${sayP(sequence.p)}${same}. Summed over all their days together.`;
+  return `Probability that the ${earlier} came before the ${later}: ${sayP(sequence.p)}${same}. Summed over all their days together.`;
 }
 
 /** What the gain of a lead means. */
@@ -69,6 +69,6 @@ export function explainFirst(p: number): string {
 
 /** What a mode is. */
 export function explainMode(from: string, to: string, p: number): string {
-  const when = from === to ? sayDay(from) : sayWindow(from, to, false);
+  const when = sayWindow(from, to, false);
   return `The evidence can be read in more than one way; ${sayP(p)} of the probability lies at ${when}.`;
 }

@@ -22,9 +22,3 @@ export function sayBits(bits: number): string {
   const text = bits < 0.005 ? '< 0.01' : bits.toFixed(2);
   return `${text} ${bits >= 1.005 ? 'bits' : 'bit'}`;
 }
-
-/** A list in a sentence: `a, b and c`. */
-export function listed(items: readonly string[], last = 'and'): string {
-  if (items.length < 2) return items[0] ?? '';
-  return `${items.slice(0, -1).join(', ')} ${last} ${items.at(-1) ?? ''}`;
-}

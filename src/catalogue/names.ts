@@ -1,0 +1,155 @@
+import type { Printing } from './types.ts';
+
+/** What a printing is called: `title` tells most, `detail` tells it from its neighbours. */
+export interface Name {
+  readonly title: string;
+  readonly detail: string;
+  /** In a sentence or a list: the title, and only what tells it from the rest of the dossier. */
+  readonly short: string;
+}
+
+/** The columns of a printing that names are made of; an empty text is not known either. */
+export type NamedBy = Partial<Omit<Printing, 'id'>>;
+
+/** Columns that are named only where they tell printings of one title apart. */
+const FINER = ['edition', 'wave', 'art', 'market'] as const;
+/** Columns that are named only where nothing else tells printings apart. */
+const LAST = ['channel', 'printed_name', 'printed_in', 'rarity'] as const;
+const SHORT = ['market', 'edition', 'wave', 'art', 'number', 'finish', ...LAST] as const;
+type Column = (typeof SHORT)[number];
+
+/** The name of a language or market in English; the code itself where it has no name. */
+export function nameOfCode(code: string, type: 'language' | 'region'): string {
+  const shape = type === 'language' ? /^[a-z]{2,3}(-[A-Za-z0-9]+)*$/ : /^[A-Z]{2}$/;
+  if (!shape.test(code)) return code;
+  return new Intl.DisplayNames('en', { type, fallback: 'code' }).of(code) ?? code;
+}
+
+/** The language alone, without its region: the market tells that; a script is part of the name. */
+function languageName(tag: string): string {
+  const [language = tag, second = ''] = tag.split('-');
+  return nameOfCode(second.length === 4 ? `${language}-${second}` : language, 'language');
+}
+
+/** A row that is to be named, and the title of its product where that has one. */
+export interface ToName {
+  readonly id: string;
+  readonly cells: NamedBy;
+  readonly productTitle?: string | undefined;
+}
+
+/**
+ * What each printing of a dossier is called. No two share a name; an id is part of one only where
+ * nothing else tells two printings apart, or nothing is known of one.
+ */
+export function namesOf(rows: readonly ToName[]): ReadonlyMap<string, Name> {
+  const titled = rows.map((row): Titled => ({ ...row, ...headOf(row), details: [], parts: [] }));
+  for (const kin of groupsBy(titled, ({ title }) => title)) {
+    const finer = FINER.filter((column) => groupsBy(kin, sayColumn(column)).length > 1);
+    for (const row of kin) row.details.push(...detailOf(row, finer));
+    for (const same of groupsBy(kin, detailText)) tellApart(same, LAST, ({ details }) => details);
+    tellApart(kin, SHORT, ({ parts }) => parts);
+  }
+  const oneTitle = groupsBy(titled, (row) => `${row.title}\n${detailText(row)}`);
+  for (const same of oneTitle)
+    if (same.length > 1) for (const row of same) row.details.push(row.id);
+  const oneShort = groupsBy(titled, shortText);
+  for (const same of oneShort) if (same.length > 1) for (const row of same) row.parts.push(row.id);
+  return new Map(
+    titled.map((row) => {
+      const name = { title: row.title, detail: detailText(row), short: shortText(row) };
+      return [row.id, name];
+    }),
+  );
+}
+
+/** What a printing is called that stands alone, as one that is being entered. */
+export function nameOf(row: ToName): Name {
+  const { title, words } = headOf(row);
+  return { title, detail: detailOf(row, ['edition', 'wave', 'art']).join(', '), short: words };
+}
+
+interface Head {
+  readonly title: string;
+  readonly words: string;
+}
+
+/** A row with the parts of its name so far. */
+interface Titled extends ToName, Head {
+  readonly details: string[];
+  readonly parts: string[];
+}
+
+function detailText({ details }: Titled): string {
+  return details.join(', ');
+}
+
+function shortText({ words, parts }: Titled): string {
+  return parts.length > 0 ? `${words} (${parts.join(', ')})` : words;
+}
+
+function headOf({ id, cells, productTitle }: ToName): Head {
+  const language = said(cells.language) && languageName(said(cells.language));
+  const place = language || nameOfCode(said(cells.market), 'region');
+  const what =
+    productTitle || said(cells.product) || said(cells.edition) || said(cells.printed_name);
+  const title = [place, what].filter(Boolean).join(', ');
+  if (title === '') return { title: id, words: `printing ${id}` };
+  if (what === '') return { title, words: `${place} printing` };
+  const plain = what.replace(/^The /, '');
+  return { title, words: language ? `${language} ${plain}` : plain };
+}
+
+function detailOf({ cells, productTitle }: ToName, finer: readonly Column[]): string[] {
+  const inTitle: readonly string[] = [
+    productTitle || said(cells.product) ? '' : 'edition',
+    said(cells.language) ? '' : 'market',
+  ];
+  return (['number', 'finish', ...finer] as const)
+    .filter((column) => !inTitle.includes(column))
+    .map((column) => sayCell(column, cells[column]))
+    .filter(Boolean);
+}
+
+/** Adds to the name of each row what tells it from the others, column by column. */
+function tellApart(
+  rows: readonly Titled[],
+  columns: readonly Column[],
+  partsOf: (row: Titled) => string[],
+): void {
+  const [column, ...rest] = columns;
+  if (rows.length < 2 || column === undefined) return;
+  const groups = groupsBy(rows, sayColumn(column));
+  for (const group of groups) {
+    if (groups.length > 1) {
+      for (const row of group) partsOf(row).push(...[sayColumn(column)(row)].filter(Boolean));
+    }
+    tellApart(group, rest, partsOf);
+  }
+}
+
+function sayColumn(column: Column): (row: ToName) => string {
+  return ({ cells }) => sayCell(column, cells[column]);
+}
+
+function sayCell(column: Column, cell: string | undefined): string {
+  if (cell === 'none' && column === 'number') return 'no number';
+  if (cell === 'none' && column === 'finish') return 'plain';
+  const words = said(cell);
+  if (column === 'wave' && /^\d+$/.test(words)) return `wave ${words}`;
+  return column === 'market' ? nameOfCode(words, 'region') : words;
+}
+
+function said(cell: string | undefined): string {
+  return cell === undefined || cell === 'none' ? '' : cell;
+}
+
+function groupsBy<T>(rows: readonly T[], key: (row: T) => string): T[][] {
+  const groups = new Map<string, T[]>();
+  for (const row of rows) {
+    const group = groups.get(key(row));
+    if (group) group.push(row);
+    else groups.set(key(row), [row]);
+  }
+  return [...groups.values()];
+}
