@@ -28,3 +28,7 @@ createRoot(root).render(
     </QueryClientProvider>
   </StrictMode>,
 );
+
+// Over a hundred slices a script are many rules to read: after the first view, and then a slice is
+// only fetched when one of its letters is shown.
+requestAnimationFrame(() => void import('./looks/east-asian.css'));

@@ -1,0 +1,2 @@
+/** A stylesheet that Vite adds to the page when it is imported. */
+declare module '*.css' {}
