@@ -12,10 +12,6 @@ const { evidence, faults } = await readDossier(await filesOf(folder));
 const read = performance.now();
 const dating = date(evidence, { effort: effort === 'first' ? 'first' : 'refined' });
 const dated = performance.now();
-/** @param {readonly (readonly [string, number])[]} days with their probabilities */
-const meanOf = (days) =>
-  days.reduce((sum, [day, p]) => sum + (Date.parse(day) / 86_400_000) * p, 0) /
-  days.reduce((sum, [, p]) => sum + p, 0);
 const answer = {
   printings: evidence.printings.length,
   claims: evidence.claims.length,
@@ -25,6 +21,5 @@ const answer = {
   fromDiskMs: dated,
   peakMb: process.resourceUsage().maxRSS / 1024,
   monteCarloError: dating.monte_carlo_error,
-  means: dating.printings.slice(0, 4).map((/** @type {any} */ printing) => meanOf(printing.days)),
 };
 console.log(JSON.stringify(answer));

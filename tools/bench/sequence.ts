@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { measured } from './sizes.ts';
+import { sequencePosterior } from '../../src/dating/index.ts';
 
 /** Four events with windows, each after the one before: the first case of the fixture. */
 const WINDOWS = [
@@ -10,32 +10,32 @@ const WINDOWS = [
   ['c', 15, 45],
   ['d', 20, 60],
 ] as const;
-const FIRST_DAY = Date.UTC(1996, 0, 1);
-const DAY_MS = 86_400_000;
 const MODEL = join(import.meta.dirname, '..', '..', 'checks', 'makers', 'sequence', 'model.bug');
 
-/** Mean day of each event, counted from the first, and how long finding it took. */
+/** Batches of each chain, from which the error of a mean is judged. */
+const BATCHES = 50;
+
+/** Mean day of each event, its standard error, and how long finding all took. */
 export interface Sequenced {
-  readonly means: readonly number[];
+  readonly means: readonly { readonly day: number; readonly error: number }[];
   readonly ms: number;
 }
 
-/** The case as a dossier, dated by the project. */
-export function sequencedHere(folder: string): Sequenced {
-  const iso = (day: number) => new Date(FIRST_DAY + day * DAY_MS).toISOString().slice(0, 10);
-  const put = (file: string, lines: readonly string[]) =>
-    writeFileSync(join(folder, file), `${lines.join('\n')}\n`);
-  mkdirSync(folder, { recursive: true });
-  put('printings.csv', ['id,market', ...WINDOWS.map(([id]) => `${id},${id}`)]);
-  put('sources.csv', ['id,kind', 'seen,own-observation']);
-  const claims = WINDOWS.flatMap(([id, from, to]) => [
-    `${id},seen,not-before,${iso(from)}`,
-    `${id},seen,seen-by,${iso(to)}`,
-  ]);
-  put('claims.csv', ['printing,source,property,value', ...claims]);
-  put('orders.csv', ['earlier,later,reason', 'a,b,stated', 'b,c,stated', 'c,d,stated']);
-  const { dateMs, means } = measured(folder, { printings: 4, claims: 8, effort: 'refined' });
-  return { means: means.map((day) => day - FIRST_DAY / DAY_MS), ms: dateMs };
+/** The case by the exact door, asked for the first time in this process. */
+export function sequencedHere(): Sequenced {
+  const events = WINDOWS.map(([, first, last]) => ({
+    first,
+    weights: new Array<number>(last - first + 1).fill(1),
+  }));
+  const orders = [1, 2, 3].map((later) => ({ earlier: later - 1, later, strict: true }));
+  const began = performance.now();
+  const { weights } = sequencePosterior(events, orders);
+  const ms = performance.now() - began;
+  const means = weights.map((all, e) => ({
+    day: all.reduce((sum, p, j) => sum + (events[e]!.first + j) * p, 0),
+    error: 0,
+  }));
+  return { means, ms };
 }
 
 /** The case sampled by JAGS, 4 chains of 50,000; `undefined` where JAGS is not installed. */
@@ -71,7 +71,7 @@ function jagsData(): string {
   ].join('\n');
 }
 
-function meansIn(folder: string): readonly number[] {
+function meansIn(folder: string): Sequenced['means'] {
   const chains = [1, 2, 3, 4].map((chain) =>
     readFileSync(join(folder, `CODAchain${chain}.txt`), 'utf8')
       .trim()
@@ -79,8 +79,20 @@ function meansIn(folder: string): readonly number[] {
       .map((line) => Number(line.trim().split(/\s+/)[1])),
   );
   const draws = (chains[0]?.length ?? 0) / WINDOWS.length;
+  const length = draws / BATCHES;
   return WINDOWS.map((_, event) => {
-    const days = chains.flatMap((chain) => chain.slice(event * draws, (event + 1) * draws));
-    return days.reduce((sum, day) => sum + day, 0) / days.length;
+    const batches = chains.flatMap((chain) =>
+      Array.from({ length: BATCHES }, (_, b) => {
+        const from = event * draws + b * length;
+        return meanOf(chain.slice(from, from + length));
+      }),
+    );
+    const day = meanOf(batches);
+    const squares = batches.reduce((sum, mean) => sum + (mean - day) ** 2, 0);
+    return { day, error: Math.sqrt(squares / (batches.length * (batches.length - 1))) };
   });
+}
+
+function meanOf(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }

@@ -31,8 +31,6 @@ export interface Measured {
   readonly fromDiskMs: number;
   readonly peakMb: number;
   readonly monteCarloError: number;
-  /** Mean days of the first four printings, since 1 January 1970. */
-  readonly means: readonly number[];
 }
 
 /** Writes the simulated dossier of a size below a folder, and answers where. */
