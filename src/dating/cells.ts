@@ -1,6 +1,6 @@
 import { civilOf, dayOf, weekdayOf } from '../evidence/index.ts';
 import type { EventCells } from './entries.ts';
-import { Column } from './grow.ts';
+import { widened } from './grow.ts';
 import type { Problem } from './problem.ts';
 import type { EventSupport } from './support.ts';
 
@@ -61,49 +61,47 @@ export function layCells(
 }
 
 class CellColumns {
-  private readonly lo = new Column();
-  private readonly hi = new Column();
-  private readonly weekday = new Column();
-  private readonly weekdays = new Column();
-
-  get length() {
-    return this.lo.length;
-  }
+  length = 0;
+  private lo = new Int32Array(1024);
+  private hi = new Int32Array(1024);
+  private weekday = new Int8Array(1024);
+  private weekdays = new Uint16Array(7 * 1024);
 
   /** A block without its single days, unless they are all of it, and then the single days. */
   addBlock({ lo, hi, weekdays }: Block, singles: Int32Array) {
     if (singles.length < hi - lo + 1) {
-      this.push(lo, hi, -1);
-      const counts = singles.length === 0 ? weekdays : without(weekdays, singles);
-      for (let w = 0; w < 7; w++) this.weekdays.push(counts[w]!);
+      this.add(lo, hi, -1);
+      const at = 7 * this.length - 7;
+      for (let w = 0; w < 7; w++) this.weekdays[at + w] = weekdays[w]!;
+      for (const day of singles) this.weekdays[at + weekdayOf(day) - 1]!--;
     }
     for (const day of singles) {
       const weekday = weekdayOf(day) - 1;
-      this.push(day, day, weekday);
-      for (let w = 0; w < 7; w++) this.weekdays.push(w === weekday ? 1 : 0);
+      this.add(day, day, weekday);
+      this.weekdays[7 * this.length - 7 + weekday] = 1;
     }
   }
 
-  private push(lo: number, hi: number, weekday: number) {
-    this.lo.push(lo);
-    this.hi.push(hi);
-    this.weekday.push(weekday);
+  private add(lo: number, hi: number, weekday: number) {
+    if (this.length === this.lo.length) {
+      this.lo = widened(this.lo);
+      this.hi = widened(this.hi);
+      this.weekday = widened(this.weekday);
+      this.weekdays = widened(this.weekdays);
+    }
+    this.lo[this.length] = lo;
+    this.hi[this.length] = hi;
+    this.weekday[this.length++] = weekday;
   }
 
   done() {
     return {
-      cellLo: new Int32Array(this.lo.done()),
-      cellHi: new Int32Array(this.hi.done()),
-      cellWeekday: new Int8Array(this.weekday.done()),
-      cellWeekdays: new Uint16Array(this.weekdays.done()),
+      cellLo: this.lo.slice(0, this.length),
+      cellHi: this.hi.slice(0, this.length),
+      cellWeekday: this.weekday.slice(0, this.length),
+      cellWeekdays: this.weekdays.slice(0, 7 * this.length),
     };
   }
-}
-
-function without(weekdays: readonly number[], singles: Int32Array): number[] {
-  const counts = [...weekdays];
-  for (const day of singles) counts[weekdayOf(day) - 1]!--;
-  return counts;
 }
 
 /** The cells of one event. */
@@ -132,35 +130,40 @@ function blockOf(lo: number, hi: number): Block {
 }
 
 /** Cuts blocks into pieces that begin on the days of `cuts`. */
-function* cutBlocks(blocks: Iterable<Block>, cuts: ReadonlySet<number>): Generator<Block> {
+function cutBlocks(blocks: readonly Block[], cuts: ReadonlySet<number>): readonly Block[] {
+  if (cuts.size === 0) return blocks;
   const days = [...cuts].sort((a, b) => a - b);
+  const pieces: Block[] = [];
   let j = 0;
   for (const block of blocks) {
     let from = block.lo;
     while (j < days.length && days[j]! <= block.lo) j++;
     for (; j < days.length && days[j]! <= block.hi; j++) {
-      yield blockOf(from, days[j]! - 1);
+      pieces.push(blockOf(from, days[j]! - 1));
       from = days[j]!;
     }
-    yield from === block.lo ? block : blockOf(from, block.hi);
+    pieces.push(from === block.lo ? block : blockOf(from, block.hi));
   }
+  return pieces;
 }
 
 /** Months near the evidence, runs of years away from it. */
-function* blocksNear(years: readonly Year[], near: readonly number[]): Generator<Block> {
+function blocksNear(years: readonly Year[], near: readonly number[]): Block[] {
+  const blocks: Block[] = [];
   let j = 0;
   let far: Block | undefined;
   for (const year of years) {
     while (j < near.length && near[j]! < year.lo - MONTHS_NEAR) j++;
     const fine = j < near.length && near[j]! <= year.hi + MONTHS_NEAR;
     if (far && (fine || far.hi - far.lo > FAR_DAYS)) {
-      yield far;
+      blocks.push(far);
       far = undefined;
     }
-    if (fine) yield* year.months;
+    if (fine) blocks.push(...year.months);
     else far = far ? joined(far, year) : year;
   }
-  if (far) yield far;
+  if (far) blocks.push(far);
+  return blocks;
 }
 
 function joined(a: Block, b: Block): Block {

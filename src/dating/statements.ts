@@ -1,4 +1,10 @@
-import type { Claim, DateProperty, EdtfDate, Evidence } from '../evidence/index.ts';
+import {
+  type Claim,
+  DATE_PROPERTIES,
+  type DateProperty,
+  type EdtfDate,
+  type Evidence,
+} from '../evidence/index.ts';
 import { eventsOfClaim, type Releases } from './events.ts';
 
 /** What can be compared with a release day: a run of days within which the statement puts it. */
@@ -39,34 +45,56 @@ const PEN_HITS = 1 / 200;
  */
 export function statementsOf(evidence: Evidence, releases: Releases): Statement[] {
   const sourceIndex = new Map(evidence.sources.map((s, i) => [s.id, i]));
-  const groups = new Map<string, { source: number; events: number[]; claims: number[] }>();
+  const nEvents = releases.events.length;
+  const known = new Map<number | string, Draft>();
+  const drafts: Draft[] = [];
   evidence.claims.forEach((claim, c) => {
     if (!claim.date || !bounded(claim.date)) return;
     const events = eventsOfClaim(claim, releases);
     if (events.length === 0) return;
     const source = sourceIndex.get(claim.source)!;
-    const key = `${source} ${claim.property} ${events.length === 1 ? events[0] : events.join()}`;
-    const group = groups.get(key);
-    if (group) group.claims.push(c);
-    else groups.set(key, { source, events, claims: [c] });
+    const p = DATE_PROPERTIES.indexOf(claim.property as DateProperty);
+    const kind = source * DATE_PROPERTIES.length + p;
+    const key = events.length === 1 ? kind * nEvents + events[0]! : `${kind} ${events.join()}`;
+    const draft = known.get(key);
+    if (draft) {
+      draft.claims.push(c);
+      return;
+    }
+    const begun = { source, property: DATE_PROPERTIES[p]!, events, values: NONE, claims: [c] };
+    known.set(key, begun);
+    drafts.push(begun);
   });
-  return [...groups.values()].map(({ source, events, claims }) => ({
-    source,
-    property: evidence.claims[claims[0]!]!.property as DateProperty,
-    events,
-    claims,
-    values: valuesOf(claims.map((c) => evidence.claims[c]!)),
-  }));
+  const plain = new Map<EdtfDate, readonly StatedValue[]>();
+  for (const draft of drafts)
+    draft.values = valuesOf(
+      draft.claims.map((c) => evidence.claims[c]!),
+      plain,
+    );
+  return drafts;
 }
+
+interface Draft extends Omit<Statement, 'values' | 'claims'> {
+  values: readonly StatedValue[];
+  readonly claims: number[];
+}
+
+const NONE: readonly StatedValue[] = [];
 
 function bounded(date: EdtfDate): boolean {
   return date.ranges.some((r) => Number.isFinite(r.first) || Number.isFinite(r.last));
 }
 
-function valuesOf(rows: readonly Claim[]): StatedValue[] {
+/** @param plain values of dates that stand alone, kept since many claims name the same date */
+function valuesOf(
+  rows: readonly Claim[],
+  plain: Map<EdtfDate, readonly StatedValue[]>,
+): readonly StatedValue[] {
   const first = rows[0]!.date!;
   if (rows.length === 1 || rows.every((row) => row.value === rows[0]!.value)) {
-    return [statedValue(first, 1)];
+    const values = plain.get(first) ?? [statedValue(first, 1)];
+    plain.set(first, values);
+    return values;
   }
   const counts = new Map<string, { date: EdtfDate; n: number }>();
   for (const row of rows) {

@@ -33,19 +33,23 @@ export function layViews(statements: readonly Statement[], nEvents: number): Vie
     viewHi: new Int32Array(n),
     firstView: new Int32Array(statements.length),
   };
-  statements.forEach((statement, i) => {
-    const ids = statement.events.map((e) => next[e]!++);
-    const spans = statement.values[0]!.spans;
-    ids.forEach((v, j) => {
-      out.viewEvent[v] = statement.events[j]!;
+  statements.forEach(({ source, events, values }, i) => {
+    const { spans } = values[0]!;
+    const first = next[events[0]!]!;
+    let before = -1;
+    for (const e of events) {
+      const v = next[e]!++;
+      out.viewEvent[v] = e;
       out.viewStatement[v] = i;
-      out.viewSource[v] = statement.source;
-      out.viewRing[v] = ids[(j + 1) % ids.length]!;
-      out.viewShare[v] = 1 / ids.length;
+      out.viewSource[v] = source;
+      out.viewShare[v] = 1 / events.length;
       out.viewLo[v] = Math.max(-1e9, spans[0]!.lo);
       out.viewHi[v] = Math.min(1e9, spans.at(-1)!.hi);
-    });
-    out.firstView[i] = ids[0]!;
+      if (before >= 0) out.viewRing[before] = v;
+      before = v;
+    }
+    out.viewRing[before] = first;
+    out.firstView[i] = first;
   });
   return out;
 }
