@@ -48,6 +48,13 @@ export function cellOfDay(cells: EventCells, day: number): number {
   return k >= 0 && cells.lo[cells.from + k] === day && cells.hi[cells.from + k] === day ? k : -1;
 }
 
+/** Index of a cell from which on every cell that reaches a day, or lies after it, is found. */
+function firstReaching(cells: EventCells, day: number): number {
+  let k = Math.max(0, lastFrom(cells, day));
+  while (k > 0 && cells.lo[cells.from + k] === cells.hi[cells.from + k]) k--;
+  return k;
+}
+
 /** Each cell that shares days with a run of days, and the share of its days that do. */
 export function overlaps(
   cells: EventCells,
@@ -55,15 +62,20 @@ export function overlaps(
   last: number,
   emit: (k: number, share: number) => void,
 ): void {
-  let k = Math.max(0, lastFrom(cells, first));
-  while (k > 0 && cells.lo[cells.from + k] === cells.hi[cells.from + k]) k--;
-  for (; k < cells.count && cells.lo[cells.from + k]! <= last; k++) {
+  for (
+    let k = firstReaching(cells, first);
+    k < cells.count && cells.lo[cells.from + k]! <= last;
+    k++
+  ) {
     const lo = cells.lo[cells.from + k]!;
     const hi = cells.hi[cells.from + k]!;
     const shared = Math.min(hi, last) - Math.max(lo, first) + 1;
     if (shared > 0) emit(k, shared / (hi - lo + 1));
   }
 }
+
+/** Days about a value within which its readings are looked for cell by cell. */
+const NEAR = 31;
 
 /** Readings of a value that names one day. Cells that are blocks hold no day that a claim names. */
 export function exactEntries(
@@ -74,11 +86,19 @@ export function exactEntries(
   emit: Emit,
 ): void {
   const monthFirst = firstOfMonth(calendar, v) === v;
-  for (let k = 0; k < cells.count; k++) {
+  const add = (k: number) => {
     const lo = cells.lo[cells.from + k]!;
     const hi = cells.hi[cells.from + k]!;
     if (lo === hi) exactAtDay(v, lo, k, calendar, weight, monthFirst, emit);
     else exactAtBlock(v, lo, hi, k, calendar, weight, monthFirst, emit);
+  };
+  for (let k = firstReaching(cells, v - NEAR); k < cells.count; k++) {
+    if (cells.lo[cells.from + k]! > v + NEAR) break;
+    if (cells.hi[cells.from + k]! >= v - NEAR) add(k);
+  }
+  for (const day of [v - 366, v - 365, swapped(calendar, v), v + 365, v + 366]) {
+    const k = Math.abs(day - v) > NEAR ? cellOfDay(cells, day) : -1;
+    if (k >= 0) add(k);
   }
 }
 
