@@ -21,6 +21,47 @@ export interface Gathered {
   readonly messages: readonly Float64Array[];
 }
 
+/** Columns cut from pieces of memory that are used again, since a sweep asks for very many. */
+export class Room {
+  private weights = new Float64Array(4096);
+  private days = new Int32Array(4096);
+  private takenWeights = 0;
+  private takenDays = 0;
+
+  /** Lets columns cut before be written over. */
+  clear(): void {
+    this.takenWeights = 0;
+    this.takenDays = 0;
+  }
+
+  /** A column of weights, which holds what was there before. */
+  cut(length: number): Float64Array {
+    if (this.takenWeights + length > this.weights.length) {
+      this.weights = new Float64Array(2 * (this.weights.length + length));
+      this.takenWeights = 0;
+    }
+    this.takenWeights += length;
+    return this.weights.subarray(this.takenWeights - length, this.takenWeights);
+  }
+
+  /** A column of whole numbers, which holds what was there before. */
+  cutWhole(length: number): Int32Array {
+    if (this.takenDays + length > this.days.length) {
+      this.days = new Int32Array(2 * (this.days.length + length));
+      this.takenDays = 0;
+    }
+    this.takenDays += length;
+    return this.days.subarray(this.takenDays - length, this.takenDays);
+  }
+
+  /** A column with the same weights as another. */
+  copy(column: Float64Array): Float64Array {
+    const out = this.cut(column.length);
+    out.set(column);
+    return out;
+  }
+}
+
 /** Lays out the way through events; facts that close a circle are not followed. */
 export function walkForest(n: number, orders: readonly Order[]): Walk {
   const ties: Order[][] = Array.from({ length: n }, () => []);
@@ -50,8 +91,8 @@ export function walkForest(n: number, orders: readonly Order[]): Walk {
 }
 
 /** Messages from the leaves to the roots (`pearl:1988`). */
-export function gather(events: readonly Spread[], { up, tie }: Walk): Gathered {
-  const inward = events.map(({ weights }) => weights.slice());
+export function gather(events: readonly Spread[], { up, tie }: Walk, room: Room): Gathered {
+  const inward = events.map(({ weights }) => room.copy(weights));
   const messages: Float64Array[] = new Array(events.length).fill(new Float64Array(0));
   for (const e of up) {
     const order = tie[e];
@@ -63,6 +104,7 @@ export function gather(events: readonly Spread[], { up, tie }: Walk): Gathered {
       events[parent]!.days,
       order,
       order.earlier === e,
+      room,
     );
     multiply(inward[parent]!, messages[e]!);
   }
@@ -74,17 +116,18 @@ export function marginalsDown(
   events: readonly Spread[],
   { up, tie }: Walk,
   { inward, messages }: Gathered,
+  room: Room,
 ): Float64Array[] {
-  const marginals = inward.map((m) => m.slice());
+  const marginals = inward.map((m) => room.copy(m));
   for (let i = up.length - 1; i >= 0; i--) {
     const e = up[i]!;
     const order = tie[e];
     if (order) {
       const parent = order.earlier === e ? order.later : order.earlier;
-      const rest = divided(marginals[parent]!, messages[e]!);
+      const rest = divided(marginals[parent]!, messages[e]!, room);
       const { days } = events[parent]!;
       const fromEarlier = order.earlier === parent;
-      multiply(marginals[e]!, message(days, rest, events[e]!.days, order, fromEarlier));
+      multiply(marginals[e]!, message(days, rest, events[e]!.days, order, fromEarlier, room));
     }
     const scale = sum(marginals[e]!);
     if (scale > 0) for (let j = 0; j < marginals[e]!.length; j++) marginals[e]![j]! /= scale;
@@ -103,8 +146,9 @@ function message(
   to: Int32Array,
   { strict }: Order,
   earlier: boolean,
+  room: Room,
 ): Float64Array {
-  const out = new Float64Array(to.length);
+  const out = room.cut(to.length);
   const gap = strict ? 1 : 0;
   let held = 0;
   if (earlier) {
@@ -183,8 +227,8 @@ function multiply(out: Float64Array, by: Float64Array): void {
   for (let j = 0; j < out.length; j++) out[j]! *= by[j]!;
 }
 
-function divided(values: Float64Array, by: Float64Array): Float64Array {
-  const out = new Float64Array(values.length);
+function divided(values: Float64Array, by: Float64Array, room: Room): Float64Array {
+  const out = room.cut(values.length);
   for (let j = 0; j < out.length; j++) out[j] = by[j]! > 0 ? values[j]! / by[j]! : 0;
   return out;
 }

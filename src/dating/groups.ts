@@ -1,7 +1,15 @@
 import { weekdayOf } from '../evidence/index.ts';
 import { isForest, type Order } from './cutset.ts';
 import { fillProduct, setDay } from './days.ts';
-import { drawForest, gather, marginalsDown, type Spread, type Walk, walkForest } from './forest.ts';
+import {
+  drawForest,
+  gather,
+  marginalsDown,
+  Room,
+  type Spread,
+  type Walk,
+  walkForest,
+} from './forest.ts';
 import type { Problem } from './problem.ts';
 import { NO_DAY, type State } from './state.ts';
 import { addCells, type Tally } from './tally.ts';
@@ -61,6 +69,7 @@ interface CellSpread extends Spread {
   readonly cells: Int32Array;
 }
 
+const room = new Room();
 const week = new Float64Array(7);
 
 /**
@@ -80,8 +89,9 @@ export function drawGroup(
     fillProduct(problem, state, e, false);
   }
   for (const faint of [FAINT, 0]) {
+    room.clear();
     const spreads = events.map((e) => daysOf(problem, state, e, faint));
-    const gathered = gather(spreads, walk);
+    const gathered = gather(spreads, walk, room);
     const drawn = drawForest(spreads, walk, gathered, state.random);
     if (!drawn) continue;
     events.forEach((e, i) => {
@@ -89,7 +99,7 @@ export function drawGroup(
       setDay(problem, state, e, cells[drawn[i]!]!, days[drawn[i]!]!);
     });
     if (!tally) return true;
-    marginalsDown(spreads, walk, gathered).forEach((marginal, i) => {
+    marginalsDown(spreads, walk, gathered, room).forEach((marginal, i) => {
       addCells(tally, problem.cellStart[events[i]!]!, spreads[i]!.cells, marginal);
     });
     return true;
@@ -99,35 +109,58 @@ export function drawGroup(
 
 /** An event's `product` over single days, a block's share spread by weekday, faint cells left out. */
 function daysOf(problem: Problem, state: State, e: number, faint: number): CellSpread {
-  const { cellLo, cellHi } = problem;
+  const { cellLo, cellHi, cellWeekday } = problem;
   const { product } = state;
   const from = problem.cellStart[e]!;
   const end = problem.cellStart[e + 1]!;
   const out = roomFor(problem, product, from, end, faint);
   let n = 0;
-  const push = (day: number, cell: number, weight: number) => {
-    out.days[n] = day;
-    out.cells[n] = cell - from;
-    out.weights[n++] = weight;
-  };
   weekdayWeights(problem, state, e, week);
   for (let k = from; k < end; ) {
-    const block = problem.cellWeekday[k]! < 0 ? k++ : -1;
+    const block = cellWeekday[k]! < 0 ? k++ : -1;
     const last = block < 0 ? Number.POSITIVE_INFINITY : cellHi[block]!;
     const kept = block >= 0 && product[block]! >= faint;
     const density = kept ? product[block]! / blockWeight(problem, block, week) : 0;
     let next = kept ? cellLo[block]! : 0;
-    const spread = (before: number) => {
-      for (; next < before; next++) push(next, block, density * week[weekdayOf(next) - 1]!);
-    };
-    for (; k < end && problem.cellWeekday[k]! >= 0 && cellLo[k]! <= last; k++) {
-      if (kept) spread(cellLo[k]!);
-      if (product[k]! >= faint) push(cellLo[k]!, k, product[k]!);
+    for (; k < end && cellWeekday[k]! >= 0 && cellLo[k]! <= last; k++) {
+      if (kept) n = addDays(out, n, block - from, next, cellLo[k]! - 1, density);
+      if (product[k]! >= faint) n = addDay(out, n, k - from, cellLo[k]!, product[k]!);
       next = cellLo[k]! + 1;
     }
-    if (kept) spread(last + 1);
+    if (kept) n = addDays(out, n, block - from, next, last, density);
   }
   return out;
+}
+
+/** Adds the days of a block, each by the weight of its weekday. */
+function addDays(
+  out: CellSpread,
+  n: number,
+  cell: number,
+  first: number,
+  last: number,
+  density: number,
+): number {
+  let at = n;
+  let weekday = weekdayOf(first) - 1;
+  for (let day = first; day <= last; day++) {
+    at = addDay(out, at, cell, day, density * week[weekday]!);
+    weekday = weekday === 6 ? 0 : weekday + 1;
+  }
+  return at;
+}
+
+function addDay(
+  { days, cells, weights }: CellSpread,
+  n: number,
+  cell: number,
+  day: number,
+  weight: number,
+): number {
+  days[n] = day;
+  cells[n] = cell;
+  weights[n] = weight;
+  return n + 1;
 }
 
 /** Columns as long as the cells that are not faint have days. */
@@ -143,5 +176,5 @@ function roomFor(
     if (product[k]! < faint) continue;
     for (let w = 0; w < 7; w++) n += cellWeekdays[k * 7 + w]!;
   }
-  return { days: new Int32Array(n), cells: new Int32Array(n), weights: new Float64Array(n) };
+  return { days: room.cutWhole(n), cells: room.cutWhole(n), weights: room.cut(n) };
 }

@@ -1,5 +1,5 @@
 import { cutset, type Order } from './cutset.ts';
-import { gather, marginalsDown, type Spread, sum, walkForest } from './forest.ts';
+import { gather, marginalsDown, Room, type Spread, sum, walkForest } from './forest.ts';
 
 /** An event's weights for the days from `first` on. */
 export interface DatedEvent {
@@ -35,8 +35,10 @@ export function sequencePosterior(
       weights: Float64Array.from(weights),
     }),
   );
+  const room = new Room();
   eachCase(spreads, cut, 0, (fixed) => {
-    const { marginals, total } = forestMarginals(fixed, orders, cut);
+    room.clear();
+    const { marginals, total } = forestMarginals(fixed, orders, cut, room);
     if (total === 0) return;
     marginals.forEach((marginal, e) => {
       addTo(sums[e]!, marginal, total);
@@ -78,6 +80,7 @@ function forestMarginals(
   events: readonly Spread[],
   orders: readonly Order[],
   fixed: readonly number[],
+  room: Room,
 ) {
   const cut = events.map((event, e) =>
     fixed.includes(e) ? event : withFixed(events, orders, fixed, e),
@@ -86,7 +89,7 @@ function forestMarginals(
     ({ earlier, later }) => !fixed.includes(earlier) && !fixed.includes(later),
   );
   const walk = walkForest(events.length, inner);
-  const gathered = gather(cut, walk);
+  const gathered = gather(cut, walk, room);
   let total = 1;
   for (const e of walk.up) if (!walk.tie[e]) total *= sum(gathered.inward[e]!);
   for (const { earlier, later, strict } of orders) {
@@ -94,7 +97,7 @@ function forestMarginals(
     const gap = dayOfOnly(events[later]!) - dayOfOnly(events[earlier]!);
     if (gap < 0 || (strict && gap === 0)) total = 0;
   }
-  return { marginals: marginalsDown(cut, walk, gathered), total };
+  return { marginals: marginalsDown(cut, walk, gathered, room), total };
 }
 
 function dayOfOnly({ days, weights }: Spread): number {
