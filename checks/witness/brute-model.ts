@@ -6,13 +6,13 @@ import type { Chance } from '../simulator/chance.ts';
  * page leaves to tables is copied here: prior odds of the readings, prior counts of the histograms,
  * and the spreads of the effects, which the page does not give.
  */
-export const READINGS = 12;
+export const READINGS = 14;
 const [BEFORE, AFTER, FEW, SWAPPED, FIRST, YEAR] = [1, 2, 3, 4, 5, 6];
 export const ROW_SHIFT = 8;
 export const NOISE = 11;
-const OTHER_MOMENT = 7;
+const [OTHER_MOMENT, NEAR_MOMENT] = [7, 12];
 /** A source of a kind without habits of its own (`book`). */
-const ODDS = [1, 0.025, 0.025, 0.04, 0.012, 0.03, 0.02, 0.03, 0.02, 0.02, 0.05, 0.07];
+const ODDS = [1, 0.03, 0.03, 0.08, 0.012, 0.03, 0.02, 0.03, 0.02, 0.02, 0.05, 0.08, 0.03, 0.02];
 
 const swap = (day: number) => {
   const { year, month, dayOfMonth } = civilOf(day);
@@ -86,7 +86,7 @@ function histogram(chance: Chance, prior: readonly number[]): number[] {
 
 /** Prior standard deviations of the effects of a level, and how firmly they are held. */
 const LEVELS = {
-  dossier: [0.7, 1000, 0.8, 1000],
+  dossier: [1, 1000, 0.8, 1000],
   kind: [0.4, 4, 0.4, 6],
   era: [0.4, 4, 0, 0],
   source: [0.9, 3, 0.8, 6],
@@ -120,8 +120,8 @@ export function drawPrior(chance: Chance, sources: number): Drawn {
     const effects = [...shared, ...own.map((draw) => draw())];
     const odds = ODDS.map((odd, r) => {
       if (r === 0) return 1;
-      // No source has a lag, so that reading does not count.
-      if (r === OTHER_MOMENT) return 0;
+      // No source has a lag, so these readings do not count.
+      if (r === OTHER_MOMENT || r === NEAR_MOMENT) return 0;
       return odd * Math.exp(effects.reduce((sum, e) => sum + e[r]!, 0));
     });
     const all = odds.reduce((a, b) => a + b, 0);

@@ -66,10 +66,17 @@ interface Descent {
  * Posterior days of two releases of different products in one market, by drawing rates, histograms
  * and copying from their prior and weighting each draw by its likelihood, which is summed over every
  * pair of days and every descent of the sources.
+ *
+ * @param derivations false where no source is held to derive from another
  */
-export function brute(one: Case, asked: readonly (readonly number[])[], draws: number): Posterior {
+export function brute(
+  one: Case,
+  asked: readonly (readonly number[])[],
+  draws: number,
+  derivations: boolean,
+): Posterior {
   const kinds = [0, 1].map((event) => kindsOf(one, event));
-  const descents = descentsOf(one);
+  const descents = descentsOf(one, derivations);
   const chance = seeded(7);
   const sum = asked.map((days) => days.map(() => ({ wf: 0, wwf: 0, wwff: 0 })));
   const parents = new Map<string, number>();
@@ -250,7 +257,7 @@ function likelihood(
 }
 
 /** Every way in which sources may descend from each other, with its prior, never in a circle. */
-function descentsOf({ sources, onSale }: Case): Descent[] {
+function descentsOf({ sources, onSale }: Case, derivations: boolean): Descent[] {
   const each = Array.from({ length: sources }, (_, s) => [
     -1,
     ...range(sources).filter((q) => q !== s),
@@ -259,7 +266,7 @@ function descentsOf({ sources, onSale }: Case): Descent[] {
     (lists, choice) => lists.flatMap((list) => choice.map((q) => [...list, q])),
     [[]],
   );
-  const other = 0.35 / Math.max(20, sources - 1);
+  const other = derivations ? 0.5 / Math.max(20, sources - 1) : 0;
   const trees = all.filter((parents) => parents.every((_, s) => !circles(parents, s)));
   const found = new Map<string, Descent>();
   for (const parents of trees) {

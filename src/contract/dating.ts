@@ -14,6 +14,7 @@ export const ReadingSchema = z.enum([
   'other-moment',
   'row-shift',
   'filled-in',
+  'cover-date',
   'sibling',
   'copied',
   'pen',

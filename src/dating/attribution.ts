@@ -2,7 +2,7 @@ import { pick } from '../maths/index.ts';
 import { BINS, UNLISTED_HIST } from './histograms.ts';
 import { DOUBT, noiseMass } from './likelihood.ts';
 import { LOCAL, MAX_LAGS, type Problem } from './problem.ts';
-import { FILLED_IN, N_READINGS, NOISE, OTHER_MOMENT, RIGHT, YEAR_OFF } from './readings.ts';
+import { COVER_DATE, FILLED_IN, N_READINGS, NOISE, RIGHT, YEAR_OFF } from './readings.ts';
 import type { State } from './state.ts';
 
 /** Column of `weigh` for "taken from the source's parent". */
@@ -35,11 +35,13 @@ export function weigh(
       j < problem.lagStart[v * MAX_LAGS + lag + 1]!;
       j++
     ) {
-      if (problem.lagCell[j] === k)
-        out[OTHER_MOMENT]! += problem.lagCoef[j]! * shares[s + OTHER_MOMENT]!;
+      if (problem.lagCell[j] !== k) continue;
+      const r = problem.lagReading[j]!;
+      out[r]! += problem.lagCoef[j]! * shares[s + r]!;
     }
   }
   out[FILLED_IN] = shares[s + FILLED_IN]! * problem.viewFilled[v]!;
+  out[COVER_DATE] = shares[s + COVER_DATE]! * problem.viewCover[v]!;
   for (let j = problem.linkStart[v]!; j < problem.linkStart[v + 1]!; j++) {
     const day = state.day[problem.linkEvent[j]!]!;
     if (day < problem.viewLo[v]! || day > problem.viewHi[v]!) continue;

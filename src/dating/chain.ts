@@ -1,4 +1,5 @@
 import { drawReadings } from './attribution.ts';
+import { drawTogether } from './coincidence.ts';
 import { drawDay, fillProduct } from './days.ts';
 import { drawParent } from './derivation.ts';
 import { drawDirection } from './flip.ts';
@@ -12,6 +13,15 @@ import { drawRates, fillShares } from './rates.ts';
 import { drawHists, NO_DAY, type State } from './state.ts';
 import { addEvent, addSweep, type Tally } from './tally.ts';
 import { countWeekday } from './weekdays.ts';
+
+/** What a sweep draws of the sources besides their rates. */
+export interface Step {
+  readonly lags: boolean;
+  /** Whom each derives from; only together with the lags. */
+  readonly parents: boolean;
+  /** A source that is held to date the release itself. */
+  readonly believed?: number;
+}
 
 /** What does not change from sweep to sweep. */
 export interface Workshop {
@@ -28,18 +38,18 @@ export interface Workshop {
  * One sweep of the Gibbs sampler (`geman:1984`): rows and products; for each source its lag and its
  * parent, with the days integrated out; every day; every reading; rates, histograms and copying.
  *
- * @param sources whether lags and parents are drawn too
+ * @param step what is drawn of the sources besides their rates
  * @param tally what the sweep's conditional probabilities are added to, if it is kept
  */
 export function sweep(
   problem: Problem,
   state: State,
   shop: Workshop,
-  sources: boolean,
+  step: Step,
   tally?: Tally,
 ): void {
   for (let v = 0; v < problem.nViews; v++) fillRow(problem, state, v);
-  if (sources) drawSources(problem, state, shop);
+  if (step.lags) drawSources(problem, state, shop, step);
   for (const group of shop.groups) {
     for (const e of group.events) refreshEvent(problem, state, e);
     if (!drawGroup(problem, state, group, tally))
@@ -60,16 +70,17 @@ function refreshEvent(problem: Problem, state: State, e: number) {
     refreshRow(problem, state, v);
 }
 
-function drawSources(problem: Problem, state: State, shop: Workshop) {
+function drawSources(problem: Problem, state: State, shop: Workshop, step: Step) {
   for (let e = 0; e < problem.nEvents; e++) {
     leaveOut(problem, state, e, () => fillProduct(problem, state, e));
   }
   for (let s = 0; s < problem.nSources; s++) {
+    if (s === step.believed) continue;
     const parent = state.parentOf[s]!;
     const turnable = parent >= 0 && state.parentOf[parent] === -1;
     const copy = turnable ? drawDirection(problem, state, s, shop.kin, shop.viewsOf) : s;
-    drawSource(problem, state, copy, shop);
-    if (copy !== s) drawSource(problem, state, s, shop);
+    drawSource(problem, state, copy, shop, step.parents);
+    if (copy !== s) drawSource(problem, state, s, shop, step.parents);
   }
 }
 
@@ -81,7 +92,13 @@ function leaveOut(problem: Problem, state: State, e: number, act: () => void) {
   if (dated) countWeekday(problem, state, e, 1);
 }
 
-function drawSource(problem: Problem, state: State, s: number, { viewsOf, kin }: Workshop) {
+function drawSource(
+  problem: Problem,
+  state: State,
+  s: number,
+  { viewsOf, kin }: Workshop,
+  parents: boolean,
+) {
   const views = viewsOf[s]!;
   if (views.length === 0) return;
   applyViews(problem, state, views, -1);
@@ -90,7 +107,7 @@ function drawSource(problem: Problem, state: State, s: number, { viewsOf, kin }:
     refill(problem, state, views);
     prediction = predictViews(problem, state, views);
   }
-  if (drawParent(problem, state, s, kin, prediction)) refill(problem, state, views);
+  if (parents && drawParent(problem, state, s, kin, prediction)) refill(problem, state, views);
   applyViews(problem, state, views, 1);
 }
 
@@ -101,10 +118,15 @@ function refill(problem: Problem, state: State, views: Int32Array) {
 
 /** Draws everything that is learned, given days and readings. */
 function learn(problem: Problem, state: State, tally: Tally | undefined) {
-  const { copied, plain } = drawReadings(problem, state, tally?.readings);
+  const { copied, plain } = drawReadings(
+    problem,
+    state,
+    tally?.guarded.at(-1) ? undefined : tally?.readings,
+  );
   if (tally) addSweep(tally, problem, state);
   drawRates(state.rates, problem, state.counts, state.lagOf, state.random);
   drawHists(state, problem.nHists);
+  drawTogether(problem, state);
   state.copyRate[0] = beta(state, 8 + copied, 1.5 + plain);
   let yes = 0;
   let no = 0;

@@ -1,5 +1,6 @@
 import type { Evidence } from '../evidence/index.ts';
 import { layCells } from './cells.ts';
+import { laySharedDays } from './coincidence.ts';
 import { type Releases, releasesOf } from './events.ts';
 import { startsOf } from './grow.ts';
 import { calendarOf } from './kernels.ts';
@@ -37,7 +38,7 @@ export function compile(evidence: Evidence): Compiled {
   const supports = supportsOf(statements, nEvents, siblings, lags, calendar, reach, orders);
   const cells = layCells(supports, first, last);
   const views = layViews(statements, nEvents);
-  const links = layLinks(linksOf(statements, siblings), views, cells);
+  const links = linksOf(statements, siblings);
   const eras = erasOf(statements, nEvents);
   const problem: Problem = {
     first,
@@ -50,7 +51,8 @@ export function compile(evidence: Evidence): Compiled {
     ...views,
     ...layTerms(statements, views, cells, lags, calendar, evidence, releases),
     ...lags,
-    ...links,
+    ...layLinks(links, views, cells),
+    ...laySharedDays(links, statements, cells, nEvents),
     ...ratesOf(statements, views, releases, eras),
     ...runsOf(statements, views, releases),
     ...layOrders(releases),

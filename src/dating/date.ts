@@ -130,7 +130,7 @@ function undated(evidence: Evidence, seed: number, effort: 'first' | 'refined'):
 
 function weightsOf({ problem, releases }: Compiled, tally: Tally, state: State): DayWeights[] {
   const cells = averageCells(tally);
-  const counts = { ...averageWeekdays(problem, tally), pooling: state.pooling };
+  const counts = { ...averageWeekdays(problem, tally), pooling: state.pooling, evenWeek: false };
   const week = new Float64Array(7);
   return releases.events.map((_, e) => {
     weekdayWeights(problem, counts, e, week);
@@ -244,14 +244,17 @@ function leadsOf(
   return leads.sort((a, b) => b.gain_bits - a.gain_bits).slice(0, 200);
 }
 
-/** Largest standard error of any event's likeliest cell, from the spread between batches. */
+/**
+ * Largest standard error of any event's likeliest cell, from the spread between batches; batches that
+ * take derivations for possible, and those that do not, are compared with their own kind.
+ */
 function monteCarloError(
-  { batches, batchSweeps, sweeps }: Tally,
+  { batches, batchSweeps, guarded, sweeps }: Tally,
   cellStart: Int32Array,
   nEvents: number,
 ): number {
+  const kinds = [false, true].map((kind) => guarded.flatMap((g, j) => (g === kind ? [j] : [])));
   let worst = 0;
-  const b = batches.length;
   for (let e = 0; e < nEvents; e++) {
     let top = cellStart[e]!;
     const total = (k: number) => batches.reduce((sum, batch) => sum + batch[k]!, 0);
@@ -260,12 +263,18 @@ function monteCarloError(
       const sum = total(k);
       if (sum > most) [top, most] = [k, sum];
     }
-    const mean = most / sweeps;
-    const squares = batches.reduce(
-      (sum, batch, j) => sum + (batch[top]! / batchSweeps[j]! - mean) ** 2,
-      0,
-    );
-    worst = Math.max(worst, Math.sqrt(squares / (b * (b - 1))));
+    const errors = kinds.map((kind) => {
+      const share = kind.reduce((sum, j) => sum + batchSweeps[j]!, 0) / sweeps;
+      return share * errorOfMean(kind.map((j) => batches[j]![top]! / batchSweeps[j]!));
+    });
+    worst = Math.max(worst, Math.hypot(...errors));
   }
   return worst;
+}
+
+function errorOfMean(values: readonly number[]): number {
+  const n = values.length;
+  if (n < 2) return 0;
+  const mean = values.reduce((a, b) => a + b, 0) / n;
+  return Math.sqrt(values.reduce((sum, v) => sum + (v - mean) ** 2, 0) / (n * (n - 1)));
 }

@@ -1,5 +1,6 @@
 import { isoOf, weekdayOf } from '../evidence/index.ts';
 import { pick } from '../maths/index.ts';
+import { pullTogether } from './coincidence.ts';
 import { withCopying } from './likelihood.ts';
 import type { Problem } from './problem.ts';
 import { N_READINGS } from './readings.ts';
@@ -9,7 +10,7 @@ import { blockWeight, countWeekday, weekdayWeights } from './weekdays.ts';
 const week = new Float64Array(7);
 
 /**
- * Fills `product` for an event: weekday prior, sequence facts with the neighbours' current days, and
+ * Fills `product` for an event: prior of its weekday and of its neighbours' days, sequence facts with the neighbours' current days, and
  * all its statements. The largest entry is 1.
  *
  * @param cut false leaves the sequence facts out
@@ -23,6 +24,7 @@ export function fillProduct(problem: Problem, state: State, e: number, cut = tru
     const single = problem.cellWeekday[from + k]!;
     product[from + k] = single >= 0 ? week[single]! : blockWeight(problem, from + k, week);
   }
+  pullTogether(problem, state, e);
   if (cut) cutToSequence(problem, state, e);
   for (let v = problem.viewStart[e]!; v < problem.viewStart[e + 1]!; v++) {
     const at = problem.rowStart[v]!;

@@ -63,7 +63,9 @@ export function weighParents(
   const tilts = grid.map((tilt) => tilt - now);
   const tilted = tiltPredictions(problem, state, runs, prediction, tilts);
   const gains = gainsOf(problem, state, runs, tilted, tilts.length);
-  const candidates = [-1, ...[...gains.keys()].filter((q) => !descends(state, q, s))];
+  const possible = (q: number) =>
+    prior[s * problem.nSources + q]! > Number.NEGATIVE_INFINITY && !descends(state, q, s);
+  const candidates = [-1, ...[...gains.keys()].filter(possible)];
   const share = state.copyRate[1]!;
   const logs = new Float64Array(candidates.length * tilts.length);
   const { value, variance } = sourceSloppiness(state.rates, s);

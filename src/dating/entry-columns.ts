@@ -8,6 +8,7 @@ import {
 } from './entries.ts';
 import { Column } from './grow.ts';
 import { MAX_LAGS, type Problem } from './problem.ts';
+import { NEAR_MOMENT, OTHER_MOMENT } from './readings.ts';
 import { breadth, type Statement } from './statements.ts';
 
 /** Collects the sparse parts of the likelihood, view by view. */
@@ -18,6 +19,7 @@ export class EntryColumns {
   private readonly coef = new Column();
   private readonly lagStart: Int32Array;
   private readonly lagCell = new Column();
+  private readonly lagReading = new Column();
   private readonly lagCoef = new Column();
 
   constructor(nViews: number) {
@@ -62,18 +64,24 @@ export class EntryColumns {
   private addLag(value: Statement['values'][number], lag: number, cells: EventCells) {
     const { lo, hi } = value.spans[0]!;
     if (value.spans.length === 1 && lo === hi) {
-      const k = cellOfDay(cells, lo - lag);
-      if (k < 0) return;
-      this.lagCell.push(k);
-      this.lagCoef.push(value.weight);
+      this.pushLag(cellOfDay(cells, lo - lag), OTHER_MOMENT, value.weight);
+      this.pushLag(cellOfDay(cells, lo - lag - 1), NEAR_MOMENT, value.weight / 2);
+      this.pushLag(cellOfDay(cells, lo - lag + 1), NEAR_MOMENT, value.weight / 2);
       return;
     }
     for (const span of value.spans) {
       overlaps(cells, span.lo - lag, span.hi - lag, (k, share) => {
-        this.lagCell.push(k);
-        this.lagCoef.push(value.weight * share);
+        this.pushLag(k, OTHER_MOMENT, value.weight * share);
+        this.pushLag(k, NEAR_MOMENT, value.weight * share);
       });
     }
+  }
+
+  private pushLag(k: number, reading: number, coefficient: number) {
+    if (k < 0) return;
+    this.lagCell.push(k);
+    this.lagReading.push(reading);
+    this.lagCoef.push(coefficient);
   }
 
   close(v: number) {
@@ -89,6 +97,7 @@ export class EntryColumns {
       entryCoef: new Float32Array(this.coef.done()),
       lagStart: this.lagStart,
       lagCell: new Uint16Array(this.lagCell.done()),
+      lagReading: new Uint8Array(this.lagReading.done()),
       lagCoef: new Float32Array(this.lagCoef.done()),
     };
   }

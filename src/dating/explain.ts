@@ -1,12 +1,14 @@
 import { type Claim, type DayRange, isoOf } from '../evidence/index.ts';
 import { COPIED } from './attribution.ts';
 import {
+  COVER_DATE,
   DAY_AFTER,
   DAY_BEFORE,
   FEW_DAYS,
   FILLED_IN,
   FIRST_OF_MONTH,
   N_READINGS,
+  NEAR_MOMENT,
   NOISE,
   OTHER_MOMENT,
   RIGHT,
@@ -28,6 +30,8 @@ const NAMES: readonly (readonly [number, Reading])[] = [
   [FIRST_OF_MONTH, 'first-of-month'],
   [YEAR_OFF, 'year-off'],
   [OTHER_MOMENT, 'other-moment'],
+  [NEAR_MOMENT, 'other-moment'],
+  [COVER_DATE, 'cover-date'],
   [ROW_SHIFT, 'row-shift'],
   [FILLED_IN, 'filled-in'],
   [SIBLING, 'sibling'],
@@ -158,7 +162,7 @@ function readingsOf(findings: Findings, v: number, claim: Claim, p_right: number
   const sums = new Map<Reading, number>();
   const row = v * (N_READINGS + 1);
   for (const [r, name] of NAMES) {
-    const p = findings.tally.readings[row + r]! / findings.tally.sweeps;
+    const p = findings.tally.readings[row + r]! / findings.tally.explained;
     sums.set(name, (sums.get(name) ?? 0) + p);
   }
   if (own.length > 1 || own[0]!.first !== own[0]!.last) foldLocal(sums, p_right);

@@ -11,7 +11,7 @@ export interface Kinship {
 
 /** Prior odds of deriving from a source that it cites; from any other, shared among them. Judgement. */
 const CITED = 4;
-const ANY = 0.35;
+const ANY = 0.5;
 /** Among fewer others than this, none is the likelier parent for there being few. Judgement. */
 const FEW = 20;
 /** A source that is cited by another, or speaks before it, hardly takes from it. Judgement. */
@@ -43,6 +43,17 @@ export function kinshipOf(evidence: Evidence, problem: Problem): Kinship {
   const runsOf: number[][] = Array.from({ length: n }, () => []);
   for (let r = 0; r < problem.nRuns; r++) runsOf[problem.runSource[r]!]!.push(r);
   return { prior, runsOf };
+}
+
+/** The same, but that no source is held to derive from one that it does not cite. */
+export function citedOnly({ sources }: Evidence, { prior, runsOf }: Kinship): Kinship {
+  const cited = prior.slice();
+  sources.forEach(({ cites }, s) => {
+    sources.forEach(({ id }, q) => {
+      if (!cites.includes(id)) cited[s * sources.length + q] = Number.NEGATIVE_INFINITY;
+    });
+  });
+  return { prior: cited, runsOf };
 }
 
 function oddsOf(

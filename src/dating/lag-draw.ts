@@ -1,12 +1,12 @@
 import { pickLog } from '../maths/index.ts';
 import { withCopying } from './likelihood.ts';
-import type { Prediction } from './predict.ts';
+import { oddsSum, type Prediction } from './predict.ts';
 import { MAX_LAGS, type Problem } from './problem.ts';
-import { N_READINGS, OTHER_MOMENT, priorOtherMoment } from './readings.ts';
+import { N_READINGS, NEAR_MOMENT, OTHER_MOMENT, priorOtherMoment } from './readings.ts';
 import type { State } from './state.ts';
 
 /** Log of the prior of a lag: falls off from zero, wide. */
-function logLagPrior(lag: number): number {
+export function logLagPrior(lag: number): number {
   return -Math.log(12 * Math.abs(lag) ** 0.9 + 4);
 }
 
@@ -34,14 +34,12 @@ export function drawLag(
     if (problem.viewRate[v]! < 0) continue;
     const odds = state.rates.odds;
     const at = problem.viewRate[v]! * N_READINGS;
-    let sum = 0;
-    for (let r = 0; r < N_READINGS; r++) sum += odds[at + r]!;
-    const share = odds[at + OTHER_MOMENT]! / sum;
-    const part = now < 0 ? 0 : lagged[j * MAX_LAGS + now]! * share;
+    const share = (odds[at + OTHER_MOMENT]! + odds[at + NEAR_MOMENT]!) / oddsSum(odds, at);
+    const part = now < 0 ? 0 : lagged[j * MAX_LAGS + now]!;
     const none = Math.max(1e-30, now < 0 ? plain[j]! : (plain[j]! - part) / (1 - share));
     logs[0]! += Math.log(withCopying(state, v, none));
     for (let l = 0; l < n; l++) {
-      const p = (1 - share) * none + share * lagged[j * MAX_LAGS + l]!;
+      const p = (1 - share) * none + lagged[j * MAX_LAGS + l]!;
       logs[l + 1]! += Math.log(withCopying(state, v, p));
     }
   }

@@ -4,7 +4,7 @@ import type { EventCells } from './entries.ts';
 import { EntryColumns } from './entry-columns.ts';
 import type { Releases } from './events.ts';
 import { binOf, FIXED_HISTS, histOf, UNLISTED_HIST } from './histograms.ts';
-import { filledShares } from './links.ts';
+import { coverShares, filledShares } from './links.ts';
 import type { Problem } from './problem.ts';
 import { breadth, type Span, type Statement } from './statements.ts';
 import { seriesHists } from './tables.ts';
@@ -32,10 +32,12 @@ export function layTerms(
     viewScale: new Float32Array(nViews).fill(1),
     viewDoubt: new Float32Array(nViews),
     viewFilled: new Float32Array(nViews),
+    viewCover: new Float32Array(nViews),
     ...seriesHists(statements, views, evidence, releases, FIXED_HISTS, histOf),
   };
   const entries = new EntryColumns(nViews);
   const filled = filledShares(statements);
+  const covers = coverShares(statements);
   const yearOf = (d: number) =>
     calendar.year[Math.min(calendar.year.length - 1, Math.max(0, d - calendar.first))]!;
   for (let v = 0; v < nViews; v++) {
@@ -46,6 +48,7 @@ export function layTerms(
     const { spans, uncertain } = statement.values[0]!;
     terms.viewDoubt[v] = uncertain ? 1 : 0;
     terms.viewFilled[v] = filled[views.viewStatement[v]!]!;
+    terms.viewCover[v] = covers[views.viewStatement[v]!]!;
     terms.viewScale[v] =
       statement.property === 'on-sale' || histOf(statement.property) < UNLISTED_HIST
         ? breadth(spans)

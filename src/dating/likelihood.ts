@@ -1,6 +1,6 @@
 import { BINS, UNLISTED_HIST } from './histograms.ts';
 import { LOCAL, MAX_LAGS, type Problem } from './problem.ts';
-import { FILLED_IN, N_READINGS, NOISE, OTHER_MOMENT, RIGHT, YEAR_OFF } from './readings.ts';
+import { COVER_DATE, FILLED_IN, N_READINGS, NOISE, RIGHT, YEAR_OFF } from './readings.ts';
 import type { State } from './state.ts';
 
 /** No value is wholly impossible on any day. */
@@ -41,7 +41,7 @@ export function fillRow(problem: Problem, state: State, v: number): void {
     rows[at + k] = noise * noiseMass(scale, histDensity[hist + bins[at + k]!]!) + constant;
   addEntries(problem, rows, at, v, shares, s);
   const lag = state.lagOf[problem.viewSource[v]!]!;
-  if (lag >= 0) addLag(problem, rows, at, v, lag, shares[s + OTHER_MOMENT]!);
+  if (lag >= 0) addLag(problem, rows, at, v, lag, shares, s);
   shareWithRing(problem, state, v, at, n);
 }
 
@@ -69,11 +69,12 @@ function addLag(
   at: number,
   v: number,
   lag: number,
-  share: number,
+  shares: Float64Array,
+  s: number,
 ) {
   const end = problem.lagStart[v * MAX_LAGS + lag + 1]!;
   for (let j = problem.lagStart[v * MAX_LAGS + lag]!; j < end; j++) {
-    rows[at + problem.lagCell[j]!]! += problem.lagCoef[j]! * share;
+    rows[at + problem.lagCell[j]!]! += problem.lagCoef[j]! * shares[s + problem.lagReading[j]!]!;
   }
 }
 
@@ -96,7 +97,9 @@ export function refreshRow(problem: Problem, state: State, v: number): void {
 function constantOf(problem: Problem, state: State, v: number): number {
   const { shares } = state.rates;
   const s = problem.viewRate[v]! * N_READINGS;
-  let sum = shares[s + FILLED_IN]! * problem.viewFilled[v]!;
+  let sum =
+    shares[s + FILLED_IN]! * problem.viewFilled[v]! +
+    shares[s + COVER_DATE]! * problem.viewCover[v]!;
   const lo = problem.viewLo[v]!;
   const hi = problem.viewHi[v]!;
   const end = problem.linkStart[v + 1]!;

@@ -78,8 +78,37 @@ export function filledShares(statements: readonly Statement[]): Float32Array {
 }
 
 function filledShare(same: number, all: number): number {
-  if (same < 2) return 0;
+  if (same < 3) return 0;
   let log = -Math.log(FILL_RANGE);
   for (let j = 1; j < same; j++) log += Math.log(j / all);
   return Math.exp(log / same);
+}
+
+/** Probability of the first day of the month that stands on a cover, where that month is meant. */
+const FIRST_OF_COVER = 0.5;
+
+/**
+ * For each on-sale statement, the probability of its value if its source took the date on the cover
+ * for the day of sale: of some source's cover date of the same release, in its own precision.
+ */
+export function coverShares(statements: readonly Statement[]): Float32Array {
+  const covers = new Map<number, { lo: number; hi: number }[]>();
+  for (const { property, events, values } of statements) {
+    if (property !== 'cover-date') continue;
+    for (const e of events) covers.set(e, [...(covers.get(e) ?? []), ...values[0]!.spans]);
+  }
+  return Float32Array.from(statements, ({ property, events, values }) => {
+    if (property !== 'on-sale') return 0;
+    const [span, more] = values[0]!.spans;
+    if (more) return 0;
+    return events.reduce((most, e) => Math.max(most, coverShare(span!, covers.get(e) ?? [])), 0);
+  });
+}
+
+function coverShare(
+  { lo, hi }: { readonly lo: number; readonly hi: number },
+  covers: readonly { readonly lo: number; readonly hi: number }[],
+): number {
+  if (covers.some((cover) => cover.lo === lo && cover.hi === hi)) return 1;
+  return covers.some((cover) => cover.lo === lo && lo === hi) ? FIRST_OF_COVER : 0;
 }

@@ -9,7 +9,7 @@ export interface Prediction {
   readonly plain: Float64Array;
   /** The part of it that "right" makes up. */
   readonly right: Float64Array;
-  /** Share of the day's weight that each candidate lag explains, MAX_LAGS a view. */
+  /** Probability of each view's value by the readings of each candidate lag, MAX_LAGS a view. */
   readonly lagged: Float64Array;
 }
 
@@ -71,15 +71,24 @@ function rightOf(problem: Problem, { product, rates }: State, v: number, from: n
 
 function laggedOf(
   problem: Problem,
-  { product }: State,
+  { product, rates }: State,
   v: number,
   l: number,
   from: number,
 ): number {
+  const at = problem.viewRate[v]! * N_READINGS;
   let sum = 0;
   const end = problem.lagStart[v * MAX_LAGS + l + 1]!;
   for (let m = problem.lagStart[v * MAX_LAGS + l]!; m < end; m++) {
-    sum += problem.lagCoef[m]! * product[from + problem.lagCell[m]!]!;
+    const odds = rates.odds[at + problem.lagReading[m]!]!;
+    sum += odds * problem.lagCoef[m]! * product[from + problem.lagCell[m]!]!;
   }
+  return sum === 0 ? 0 : sum / oddsSum(rates.odds, at);
+}
+
+/** Sum of a rate cell's odds, a lag's readings among them. */
+export function oddsSum(odds: Float64Array, at: number): number {
+  let sum = 0;
+  for (let r = 0; r < N_READINGS; r++) sum += odds[at + r]!;
   return sum;
 }

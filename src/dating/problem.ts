@@ -48,6 +48,8 @@ export interface Problem {
   readonly viewShare: Float32Array;
   /** Share of the source's other statements that say the same day of other releases. */
   readonly viewFilled: Float32Array;
+  /** Probability of the value if its source took the cover's date for the sale. */
+  readonly viewCover: Float32Array;
   /** Offset of a view's row in the matrices of bins and likelihoods; its length is the event's cells. */
   readonly rowStart: Int32Array;
   readonly bins: Uint8Array;
@@ -61,6 +63,8 @@ export interface Problem {
   /** For each view and candidate lag: entries of cells that the lag explains. */
   readonly lagStart: Int32Array;
   readonly lagCell: Uint16Array;
+  /** OTHER_MOMENT, or NEAR_MOMENT a day beside it. */
+  readonly lagReading: Uint8Array;
   readonly lagCoef: Float32Array;
   /** Events that a view's value may have been taken from: siblings, then neighbouring rows. */
   readonly linkStart: Int32Array;
@@ -74,6 +78,13 @@ export interface Problem {
   readonly backView: Int32Array;
   /** The cell, of all cells, that the view's day is of the event pointed at. */
   readonly backCell: Int32Array;
+  /** Pairs of neighbouring events: of one product, or next to each other in some source's list. */
+  readonly nNeighbours: number;
+  /** Days that are named for an event and for a neighbour alike, with the day's cell, of all cells. */
+  readonly sharedStart: Int32Array;
+  readonly sharedEvent: Int32Array;
+  readonly sharedDay: Int32Array;
+  readonly sharedCell: Int32Array;
   readonly nRates: number;
   readonly rateSource: Int32Array;
   readonly rateMarket: Int32Array;

@@ -14,6 +14,8 @@ export const READINGS = [
   'filled-in',
   'sibling',
   'noise',
+  'near-moment',
+  'cover-date',
 ] as const;
 
 export const N_READINGS = READINGS.length;
@@ -29,13 +31,22 @@ export const ROW_SHIFT = 8;
 export const FILLED_IN = 9;
 export const SIBLING = 10;
 export const NOISE = 11;
+/** A day beside the other moment. */
+export const NEAR_MOMENT = 12;
+
+export const COVER_DATE = 13;
+
+/** Whether a reading is one of sources that date another moment. */
+export function needsLag(reading: number): boolean {
+  return reading === OTHER_MOMENT || reading === NEAR_MOMENT;
+}
 
 /**
  * Odds of each reading against `right`, before any dossier is seen. Judgement, no source: the model
  * gives each a spread of a factor of about three either way and learns the rest.
  */
 const USUAL: readonly number[] = [
-  1, 0.025, 0.025, 0.04, 0.012, 0.03, 0.02, 0.03, 0.02, 0.02, 0.05, 0.07,
+  1, 0.03, 0.03, 0.08, 0.012, 0.03, 0.02, 0.03, 0.02, 0.02, 0.05, 0.08, 0.03, 0.02,
 ];
 
 /** Where a kind of source differs from the usual: factors on the odds. Judgement, no source. */

@@ -2,7 +2,7 @@ import type { Evidence } from '../evidence/index.ts';
 import { COPIED } from './attribution.ts';
 import type { Compiled } from './compile.ts';
 import { MAX_LAGS } from './problem.ts';
-import { N_READINGS, NOISE, OTHER_MOMENT, READINGS } from './readings.ts';
+import { N_READINGS, NEAR_MOMENT, NOISE, OTHER_MOMENT, READINGS } from './readings.ts';
 import type { DayWeights } from './spread.ts';
 import type { Tally } from './tally.ts';
 import type { DatedSource, Reading } from './types.ts';
@@ -21,6 +21,8 @@ const WORDS: readonly string[] = [
   'one day for many',
   'the day of another market or wave',
   'no known way',
+  'another moment of the release',
+  'the date on the cover taken for the day of sale',
 ];
 
 /** How reliable each source is, what it does when it errs, and from whom it derives. */
@@ -81,11 +83,11 @@ function accuracyOf(
   };
 }
 
-function derivesOf(evidence: Evidence, { parents, sweeps }: Tally, s: number) {
+function derivesOf(evidence: Evidence, { parents, explained }: Tally, s: number) {
   const n = evidence.sources.length;
   const out: { from: string; p: number }[] = [];
   for (let q = 0; q < n; q++) {
-    const p = parents[s * n + q]! / sweeps;
+    const p = parents[s * n + q]! / explained;
     if (p >= 0.01) out.push({ from: evidence.sources[q]!.id, p });
   }
   return out.sort((a, b) => b.p - a.p);
@@ -95,8 +97,10 @@ function habitsOf({ problem }: Compiled, tally: Tally, views: readonly number[],
   const sums = new Float64Array(N_READINGS + 1);
   for (const v of views) {
     for (let r = 0; r <= COPIED; r++)
-      sums[r]! += tally.readings[v * (N_READINGS + 1) + r]! / tally.sweeps;
+      sums[r]! += tally.readings[v * (N_READINGS + 1) + r]! / tally.explained;
   }
+  sums[OTHER_MOMENT]! += sums[NEAR_MOMENT]!;
+  sums[NEAR_MOMENT] = 0;
   const n = views.length;
   const out: {
     reading: Reading;
@@ -127,6 +131,7 @@ function habitsOf({ problem }: Compiled, tally: Tally, views: readonly number[],
 function nameOf(r: number): Reading {
   if (r === COPIED) return 'copied';
   const name = READINGS[r]!;
+  if (name === 'near-moment') return 'other-moment';
   return name === 'day-before' || name === 'day-after' ? 'next-day' : name;
 }
 

@@ -1,14 +1,17 @@
 import type { Evidence } from '../evidence/index.ts';
 import { chance } from '../maths/index.ts';
+import { beginnings, warmUp } from './beginnings.ts';
 import { sweep, type Workshop } from './chain.ts';
 import { forestGroups } from './groups.ts';
-import { kinshipOf } from './kinship.ts';
+import { citedOnly, kinshipOf } from './kinship.ts';
 import type { Problem } from './problem.ts';
 import { createState, type State } from './state.ts';
 import { beginBatch, createTally, type Tally } from './tally.ts';
 
-/** How long to sample: sweeps to warm up and to keep for each of some chains. */
+/** How long to sample: sweeps to begin with, and to warm up and to keep for each of some chains. */
 export interface Plan {
+  /** Sweeps that the trials of beginnings share. */
+  readonly begin: number;
   readonly chains: number;
   readonly warmUp: number;
   readonly keep: number;
@@ -19,15 +22,21 @@ export interface Plan {
 /** Effort in cell visits that a first answer, and a refined one, may take. */
 const VISITS = { first: 1.5e6, refined: 9e6 } as const;
 
+/** Sweeps of all trials together, at most. */
+const LONGEST_BEGINNINGS = 120;
+
 /** Fewer chains and sweeps where there is more evidence: more data, fewer modes. */
 export function planFor(problem: Problem, effort: 'first' | 'refined'): Plan {
   const visits = Math.max(1, problem.rowStart[problem.nViews]!);
   const sweeps = VISITS[effort] / visits;
-  if (sweeps < 40) return { chains: 1, warmUp: 7, keep: effort === 'first' ? 4 : 8, sources: 6 };
+  if (sweeps < 40)
+    return { begin: 0, chains: 1, warmUp: 7, keep: effort === 'first' ? 4 : 8, sources: 6 };
   const chains = sweeps < 200 || effort === 'first' ? 2 : 4;
-  const each = Math.min(effort === 'first' ? 50 : 200, Math.floor(sweeps / chains));
-  const warmUp = Math.max(8, Math.floor(each * 0.3));
-  return { chains, warmUp, keep: each - warmUp, sources: sweeps < 400 ? 2 : 1 };
+  const all = Math.min(effort === 'first' ? 100 : 800, sweeps);
+  const begin = Math.min(LONGEST_BEGINNINGS, Math.floor(all * 0.4));
+  const left = Math.floor((all - begin) / chains);
+  const warmUp = Math.max(6, Math.floor(left * 0.35));
+  return { begin, chains, warmUp, keep: left - warmUp, sources: sweeps < 400 ? 2 : 1 };
 }
 
 /** Lays out what the chains need besides the problem. */
@@ -65,7 +74,7 @@ function sequenceOrder(problem: Problem): Int32Array {
   return Int32Array.from(order);
 }
 
-/** Batches that one chain's kept sweeps are cut into, for the error of their average. */
+/** Batches of kept sweeps, all chains together, for the error of their average. */
 const BATCHES = 4;
 
 /**
@@ -83,21 +92,24 @@ export function sample(
   const shop = workshopOf(evidence, problem);
   const kinds = evidence.sources.map((s) => s.kind);
   const tally = createTally(problem);
-  const all = plan.chains * (plan.warmUp + plan.keep);
+  const all = plan.begin + plan.chains * (plan.warmUp + plan.keep);
   let done = 0;
+  const swept = () => onProgress?.(Math.min(1, ++done / all));
+  const begun = beginnings(problem, kinds, shop, plan, seed, swept);
+  done = plan.begin;
   let state!: State;
-  for (let c = 0; c < plan.chains; c++) {
+  begun.forEach((source, c) => {
+    const guarded = c % 2 === 1;
+    const own = guarded ? { ...shop, kin: citedOnly(evidence, shop.kin) } : shop;
     state = createState(problem, kinds, chance(seed * 1009 + c));
-    for (let i = 0; i < plan.warmUp; i++) {
-      sweep(problem, state, shop, plan.sources === 1 || i % 2 === 0);
-      onProgress?.(++done / all);
-    }
-    const batch = plan.chains > 1 ? plan.keep : Math.ceil(plan.keep / BATCHES);
+    warmUp(problem, state, own, { source, sweeps: plan.warmUp, parents: true }, swept);
+    const batch = Math.ceil((plan.keep * plan.chains) / BATCHES);
     for (let i = 0; i < plan.keep; i++) {
-      if (i % batch === 0) beginBatch(tally, problem);
-      sweep(problem, state, shop, i % plan.sources === 0, tally);
-      onProgress?.(++done / all);
+      if (i % batch === 0) beginBatch(tally, problem, guarded);
+      const sources = i % plan.sources === 0;
+      sweep(problem, state, own, { lags: sources, parents: sources }, tally);
+      swept();
     }
-  }
+  });
   return { tally, state };
 }

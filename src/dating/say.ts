@@ -45,6 +45,8 @@ export function sayReading(
       return sayLag(findings, v);
     case 'row-shift':
       return `a row out of step, with the day of ${linked(findings, v, ROW_SHIFT)}`;
+    case 'cover-date':
+      return 'the date on the cover taken for the day of sale';
     case 'filled-in':
       return 'a day filled in wherever none was known';
     case 'sibling':

@@ -1,5 +1,6 @@
 import type { SourceKind } from '../evidence/index.ts';
 import type { Chance } from '../maths/index.ts';
+import { USUAL_TOGETHER } from './coincidence.ts';
 import {
   BINS,
   binWidths,
@@ -38,11 +39,15 @@ export interface State {
   /** Current day and cell (within the event) of each event. */
   readonly day: Int32Array;
   readonly cell: Int32Array;
+  /** Share of neighbouring releases that fall on one day. */
+  together: number;
   readonly habitCounts: Int32Array;
   readonly marketCounts: Int32Array;
   readonly allCounts: Int32Array;
   /** How firmly a habit's weekdays follow its market's, and a market's the dossier's. */
   readonly pooling: { habit: number; market: number };
+  /** Set while no weekday habit is believed yet. */
+  evenWeek: boolean;
   /** Likelihood rows without copying, laid out as `problem.rowStart` says. */
   readonly rows: Float32Array;
   /** Share of a view's likelihood that does not depend on its day: taken from elsewhere. */
@@ -75,10 +80,12 @@ export function createState(problem: Problem, kinds: readonly SourceKind[], rand
     histCounts: new Int32Array(nHists * BINS),
     day: new Int32Array(nEvents).fill(NO_DAY),
     cell: new Int32Array(nEvents).fill(-1),
+    together: USUAL_TOGETHER,
     habitCounts: new Int32Array(nHabits * 7),
     marketCounts: new Int32Array(nMarkets * 7),
     allCounts: new Int32Array(7),
     pooling: { habit: 4, market: 4 },
+    evenWeek: false,
     rows: new Float32Array(problem.rowStart[nViews]!),
     constant: new Float64Array(nViews),
     current: new Float32Array(nViews),

@@ -110,7 +110,13 @@ function addStatement(
       points.add(swapped(calendar, lo));
       points.add(yearsOn(calendar, lo, 1));
       points.add(yearsOn(calendar, lo, -1));
-      for (let l = 0; l < nLags[source]!; l++) points.add(lo - lags[source * MAX_LAGS + l]!);
+      for (let l = 0; l < nLags[source]!; l++) {
+        const day = lo - lags[source * MAX_LAGS + l]!;
+        points.add(day);
+        if (reach < SMALL_REACH) continue;
+        points.add(day - 1);
+        points.add(day + 1);
+      }
     }
   }
 }

@@ -5,9 +5,13 @@ import type { State } from './state.ts';
 /** What the kept sweeps add up to, so that their average can be answered. */
 export interface Tally {
   sweeps: number;
+  /** Those of them that tell who took what from whom. */
+  explained: number;
   /** Sum of the conditional probabilities of each cell, one array a batch of sweeps. */
   readonly batches: Float64Array[];
   readonly batchSweeps: number[];
+  /** Whether a batch holds sources to take from those only that they cite. */
+  readonly guarded: boolean[];
   /** Sum of the probabilities of each reading, and of copying, N_READINGS + 1 a view. */
   readonly readings: Float32Array;
   /** How often each source was held to date at each of its lags. */
@@ -22,8 +26,10 @@ export interface Tally {
 export function createTally(problem: Problem): Tally {
   return {
     sweeps: 0,
+    explained: 0,
     batches: [],
     batchSweeps: [],
+    guarded: [],
     readings: new Float32Array(problem.nViews * (N_READINGS + 1)),
     lags: new Float64Array(problem.nSources * MAX_LAGS),
     parents: new Float64Array(problem.nSources * problem.nSources),
@@ -32,7 +38,8 @@ export function createTally(problem: Problem): Tally {
 }
 
 /** Begins a batch; the spread between batches gives the error of the average. */
-export function beginBatch(tally: Tally, problem: Problem): void {
+export function beginBatch(tally: Tally, problem: Problem, guarded: boolean): void {
+  tally.guarded.push(guarded);
   tally.batches.push(new Float64Array(problem.cellStart[problem.nEvents]!));
   tally.batchSweeps.push(0);
 }
@@ -60,13 +67,20 @@ export function addCells(tally: Tally, from: number, cells: Int32Array, p: Float
 export function addSweep(tally: Tally, problem: Problem, state: State): void {
   tally.sweeps++;
   tally.batchSweeps[tally.batchSweeps.length - 1]!++;
+  if (!tally.guarded.at(-1)) {
+    tally.explained++;
+    addSources(tally, problem, state);
+  }
+  tally.days.push(state.day.slice());
+}
+
+function addSources(tally: Tally, problem: Problem, state: State) {
   for (let s = 0; s < problem.nSources; s++) {
     const lag = state.lagOf[s]!;
     if (lag >= 0) tally.lags[s * MAX_LAGS + lag]!++;
     const parent = state.parentOf[s]!;
     if (parent >= 0) tally.parents[s * problem.nSources + parent]!++;
   }
-  tally.days.push(state.day.slice());
 }
 
 /** The average distribution over cells, all batches together. */

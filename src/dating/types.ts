@@ -57,6 +57,7 @@ export type Reading =
   | 'other-moment'
   | 'row-shift'
   | 'filled-in'
+  | 'cover-date'
   | 'sibling'
   | 'copied'
   | 'pen'

@@ -5,6 +5,8 @@ import type { Tally } from './tally.ts';
 
 /** How often releases fell on each weekday: by market and channel, by market, in all. */
 interface WeekdayCounts {
+  /** Set while no habit is believed yet. */
+  readonly evenWeek: boolean;
   readonly habitCounts: ArrayLike<number>;
   readonly marketCounts: ArrayLike<number>;
   readonly allCounts: ArrayLike<number>;
@@ -27,6 +29,10 @@ export function weekdayWeights(
 ): void {
   const habit = problem.habitOf[e]! * 7;
   const market = problem.marketOf[e]! * 7;
+  if (state.evenWeek) {
+    out.fill(1);
+    return;
+  }
   const { habitCounts, marketCounts, allCounts, pooling } = state;
   let nAll = 0;
   let nMarket = 0;
@@ -62,7 +68,7 @@ export function countWeekday(problem: Problem, state: State, e: number, by: 1 | 
 export function averageWeekdays(
   problem: Problem,
   { days, sweeps }: Tally,
-): Omit<WeekdayCounts, 'pooling'> {
+): Omit<WeekdayCounts, 'pooling' | 'evenWeek'> {
   const habitCounts = new Float64Array(problem.nHabits * 7);
   const marketCounts = new Float64Array(problem.nMarkets * 7);
   const allCounts = new Float64Array(7);
