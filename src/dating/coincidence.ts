@@ -11,9 +11,6 @@ import type { Statement } from './statements.ts';
 const TOGETHER = 0.5;
 const APART = 100;
 
-/** Share of neighbouring releases that fall on one day, before a dossier is seen. */
-export const USUAL_TOGETHER = TOGETHER / (TOGETHER + APART);
-
 interface Shared {
   readonly event: number;
   readonly day: number;

@@ -1,6 +1,5 @@
 import type { SourceKind } from '../evidence/index.ts';
 import type { Chance } from '../maths/index.ts';
-import { USUAL_TOGETHER } from './coincidence.ts';
 import {
   BINS,
   binWidths,
@@ -80,7 +79,7 @@ export function createState(problem: Problem, kinds: readonly SourceKind[], rand
     histCounts: new Int32Array(nHists * BINS),
     day: new Int32Array(nEvents).fill(NO_DAY),
     cell: new Int32Array(nEvents).fill(-1),
-    together: USUAL_TOGETHER,
+    together: 0,
     habitCounts: new Int32Array(nHabits * 7),
     marketCounts: new Int32Array(nMarkets * 7),
     allCounts: new Int32Array(7),
