@@ -1,18 +1,16 @@
 import { drawReadings } from './attribution.ts';
 import { drawTogether } from './coincidence.ts';
-import { drawDay, fillProduct } from './days.ts';
-import { drawParent } from './derivation.ts';
+import { drawDay, fillProduct, liftDay, setDay } from './days.ts';
+import { drawDescent, hold, isHeld } from './derivation.ts';
 import { drawDirection } from './flip.ts';
 import { drawGroup, type Group } from './groups.ts';
 import type { Kinship } from './kinship.ts';
 import { drawLag } from './lag-draw.ts';
-import { fillRow, refreshRow } from './likelihood.ts';
-import { applyViews, predictViews } from './predict.ts';
+import { changeViews, predictViews } from './predict.ts';
 import type { Problem } from './problem.ts';
 import { drawRates, fillShares } from './rates.ts';
 import { drawHists, NO_DAY, type State } from './state.ts';
 import { addEvent, addSweep, type Tally } from './tally.ts';
-import { countWeekday } from './weekdays.ts';
 
 /** What a sweep draws of the sources besides their rates. */
 export interface Step {
@@ -35,8 +33,8 @@ export interface Workshop {
 }
 
 /**
- * One sweep of the Gibbs sampler (`geman:1984`): rows and products; for each source its lag and its
- * parent, with the days integrated out; every day; every reading; rates, histograms and copying.
+ * One sweep of the Gibbs sampler (`geman:1984`): for each source its lag and its parent, with the
+ * days integrated out; every day; every reading; rates, histograms and copying.
  *
  * @param step what is drawn of the sources besides their rates
  * @param tally what the sweep's conditional probabilities are added to, if it is kept
@@ -48,16 +46,13 @@ export function sweep(
   step: Step,
   tally?: Tally,
 ): void {
-  for (let v = 0; v < problem.nViews; v++) fillRow(problem, state, v);
   if (step.lags) drawSources(problem, state, shop, step);
   for (const group of shop.groups) {
-    for (const e of group.events) refreshEvent(problem, state, e);
     if (!drawGroup(problem, state, group, tally))
       throw new RangeError('the sequence leaves no day');
   }
   for (const e of shop.eventOrder) {
-    refreshEvent(problem, state, e);
-    if (state.day[e] !== NO_DAY) countWeekday(problem, state, e, -1);
+    liftDay(problem, state, e);
     fillProduct(problem, state, e);
     const total = drawDay(problem, state, e);
     if (tally) addEvent(tally, problem, state, e, total);
@@ -65,14 +60,12 @@ export function sweep(
   learn(problem, state, tally);
 }
 
-function refreshEvent(problem: Problem, state: State, e: number) {
-  for (let v = problem.viewStart[e]!; v < problem.viewStart[e + 1]!; v++)
-    refreshRow(problem, state, v);
-}
-
 function drawSources(problem: Problem, state: State, shop: Workshop, step: Step) {
   for (let e = 0; e < problem.nEvents; e++) {
-    leaveOut(problem, state, e, () => fillProduct(problem, state, e));
+    const day = state.day[e]!;
+    liftDay(problem, state, e);
+    fillProduct(problem, state, e);
+    if (day !== NO_DAY) setDay(problem, state, e, state.cell[e]!, day);
   }
   for (let s = 0; s < problem.nSources; s++) {
     if (s === step.believed) continue;
@@ -84,14 +77,6 @@ function drawSources(problem: Problem, state: State, shop: Workshop, step: Step)
   }
 }
 
-/** Does something while an event's own day is not among the counts of weekdays. */
-function leaveOut(problem: Problem, state: State, e: number, act: () => void) {
-  const dated = state.day[e] !== NO_DAY;
-  if (dated) countWeekday(problem, state, e, -1);
-  act();
-  if (dated) countWeekday(problem, state, e, 1);
-}
-
 function drawSource(
   problem: Problem,
   state: State,
@@ -101,19 +86,19 @@ function drawSource(
 ) {
   const views = viewsOf[s]!;
   if (views.length === 0) return;
-  applyViews(problem, state, views, -1);
   let prediction = predictViews(problem, state, views);
-  if (drawLag(problem, state, s, views, prediction)) {
-    refill(problem, state, views);
+  const lag = drawLag(problem, state, s, views, prediction);
+  if (lag !== state.lagOf[s]) {
+    changeViews(problem, state, views, () => {
+      state.lagOf[s] = lag;
+      fillShares(state.rates, problem, state.lagOf);
+    });
     prediction = predictViews(problem, state, views);
   }
-  if (parents && drawParent(problem, state, s, kin, prediction)) refill(problem, state, views);
-  applyViews(problem, state, views, 1);
-}
-
-function refill(problem: Problem, state: State, views: Int32Array) {
-  fillShares(state.rates, problem, state.lagOf);
-  for (const v of views) fillRow(problem, state, v);
+  if (!parents) return;
+  const descent = drawDescent(problem, state, s, kin, prediction);
+  if (isHeld(state, s, kin, descent)) return;
+  changeViews(problem, state, views, () => hold(problem, state, s, kin, descent));
 }
 
 /** Draws everything that is learned, given days and readings. */

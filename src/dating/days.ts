@@ -1,7 +1,7 @@
 import { isoOf, weekdayOf } from '../evidence/index.ts';
 import { pick } from '../maths/index.ts';
 import { pullTogether } from './coincidence.ts';
-import { withCopying } from './likelihood.ts';
+import { fillLikelihood, valueAt, withCopying } from './likelihood.ts';
 import type { Problem } from './problem.ts';
 import { N_READINGS } from './readings.ts';
 import { NO_DAY, type State } from './state.ts';
@@ -10,8 +10,8 @@ import { blockWeight, countWeekday, weekdayWeights } from './weekdays.ts';
 const week = new Float64Array(7);
 
 /**
- * Fills `product` for an event: prior of its weekday and of its neighbours' days, sequence facts with the neighbours' current days, and
- * all its statements. The largest entry is 1.
+ * Fills `product` for an event whose day is lifted: prior of its weekday and of its neighbours' days,
+ * sequence facts with the neighbours' current days, and all its statements. The largest entry is 1.
  *
  * @param cut false leaves the sequence facts out
  */
@@ -19,7 +19,7 @@ export function fillProduct(problem: Problem, state: State, e: number, cut = tru
   const from = problem.cellStart[e]!;
   const n = problem.cellStart[e + 1]! - from;
   weekdayWeights(problem, state, e, week);
-  const { product, rows } = state;
+  const { product, row } = state;
   for (let k = 0; k < n; k++) {
     const single = problem.cellWeekday[from + k]!;
     product[from + k] = single >= 0 ? week[single]! : blockWeight(problem, from + k, week);
@@ -27,12 +27,8 @@ export function fillProduct(problem: Problem, state: State, e: number, cut = tru
   pullTogether(problem, state, e);
   if (cut) cutToSequence(problem, state, e);
   for (let v = problem.viewStart[e]!; v < problem.viewStart[e + 1]!; v++) {
-    const at = problem.rowStart[v]!;
-    if (state.copyOf[v]! < 0) {
-      for (let k = 0; k < n; k++) product[from + k]! *= rows[at + k]!;
-    } else {
-      for (let k = 0; k < n; k++) product[from + k]! *= withCopying(state, v, rows[at + k]!);
-    }
+    fillLikelihood(problem, state, v, n);
+    for (let k = 0; k < n; k++) product[from + k]! *= row[k]!;
     if (((v - problem.viewStart[e]!) & 7) === 7) rescale(product, from, n);
   }
   addBackLinks(problem, state, e);
@@ -78,12 +74,12 @@ function addBackLinks(problem: Problem, state: State, e: number) {
   const end = problem.backStart[e + 1]!;
   for (let j = problem.backStart[e]!; j < end; j++) {
     const v = problem.backView[j]!;
-    if (state.day[problem.viewEvent[v]!] === NO_DAY) continue;
+    const there = problem.viewEvent[v]!;
+    if (state.day[there] === NO_DAY) continue;
     const link = problem.backLink[j]!;
     const share = shares[problem.viewRate[v]! * N_READINGS + problem.linkReading[link]!]!;
     const extra = share * problem.linkShare[link]!;
-    const own = state.day[e] === problem.viewLo[v] ? extra : 0;
-    const plain = Math.max(1e-12, state.current[v]! - own);
+    const plain = valueAt(problem, state, v, state.cell[there]!);
     const base = withCopying(state, v, plain);
     state.product[problem.backCell[j]!]! *= withCopying(state, v, plain + extra) / base;
   }
@@ -111,14 +107,18 @@ function totalOf({ product }: State, from: number, n: number): number {
   return total;
 }
 
-/** Gives an event a day and the cell that holds it, counts its weekday and looks up its views. */
+/** Takes an event's day away, so that nothing looks at it while the event is weighed. */
+export function liftDay(problem: Problem, state: State, e: number): void {
+  if (state.day[e] === NO_DAY) return;
+  countWeekday(problem, state, e, -1);
+  state.day[e] = NO_DAY;
+}
+
+/** Gives an event a day and the cell that holds it, and counts its weekday. */
 export function setDay(problem: Problem, state: State, e: number, k: number, day: number): void {
   state.cell[e] = k;
   state.day[e] = day;
   countWeekday(problem, state, e, 1);
-  for (let v = problem.viewStart[e]!; v < problem.viewStart[e + 1]!; v++) {
-    state.current[v] = state.rows[problem.rowStart[v]! + k]!;
-  }
 }
 
 /** A day within a block, by the weights of weekdays and within what the sequence allows. */

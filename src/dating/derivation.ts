@@ -2,7 +2,7 @@ import { pickLog } from '../maths/index.ts';
 import type { Kinship } from './kinship.ts';
 import type { Prediction } from './predict.ts';
 import type { Problem } from './problem.ts';
-import { sourceSloppiness, tiltSource } from './rates.ts';
+import { fillShares, sourceSloppiness, tiltSource } from './rates.ts';
 import { N_READINGS, RIGHT } from './readings.ts';
 import type { State } from './state.ts';
 
@@ -82,50 +82,70 @@ export function weighParents(
   return { candidates, tilts, logs, gains };
 }
 
-/**
- * Draws from whom a source derives, and then which of its runs are copied.
- *
- * @returns true where the source's rates changed, so that its rows must be filled anew
- */
-export function drawParent(
+/** Where a source is held to have its days from. */
+export interface Descent {
+  /** −1 for none. */
+  readonly parent: number;
+  /** 1 for each of its runs that is copied. */
+  readonly copied: Uint8Array;
+  /** Change of its sloppiness, in log odds. */
+  readonly tilt: number;
+}
+
+/** Draws from whom a source derives, and then which of its runs are copied; the state is left as it is. */
+export function drawDescent(
   problem: Problem,
   state: State,
   s: number,
   kin: Kinship,
   prediction: Prediction,
-): boolean {
-  if (kin.runsOf[s]!.length === 0) return false;
+): Descent {
   const { candidates, tilts, logs, gains } = weighParents(problem, state, s, kin, prediction);
   const drawn = pickLog(state.random, logs);
   const parent = candidates[Math.floor(drawn / tilts.length)]!;
   const t = drawn % tilts.length;
   const gain = gains.get(parent);
   const share = state.copyRate[1]!;
-  setParent(problem, state, s, kin, parent, (at) => {
+  const copied = Uint8Array.from(kin.runsOf[s]!, (_, at) => {
     const odds = gain
       ? (share / (1 - share)) * Math.exp(Math.min(30, gain[at * tilts.length + t]!))
       : 0;
-    return state.random.uniform() < odds / (1 + odds);
+    return state.random.uniform() < odds / (1 + odds) ? 1 : 0;
   });
-  if (tilts[t] === 0) return false;
-  tiltSource(state.rates, s, tilts[t]!);
-  return true;
+  return { parent, copied, tilt: tilts[t]! };
 }
 
-/** Holds a source to derive from another, or from none, in those of its runs that `copied` names. */
-export function setParent(
+/** A source with days of its own. */
+export function noDescent(s: number, { runsOf }: Kinship): Descent {
+  return { parent: -1, copied: new Uint8Array(runsOf[s]!.length), tilt: 0 };
+}
+
+/** Whether a source is held to have its days from there already. */
+export function isHeld(state: State, s: number, { runsOf }: Kinship, descent: Descent): boolean {
+  const { parent, copied, tilt } = descent;
+  return (
+    parent === state.parentOf[s] &&
+    tilt === 0 &&
+    runsOf[s]!.every((run, at) => state.runCopied[run] === copied[at])
+  );
+}
+
+/** Holds a source to have its days from there. */
+export function hold(
   problem: Problem,
   state: State,
   s: number,
   { runsOf }: Kinship,
-  parent: number,
-  copied: (at: number) => boolean,
+  { parent, copied, tilt }: Descent,
 ): void {
   state.parentOf[s] = parent;
   runsOf[s]!.forEach((run, at) => {
-    state.runCopied[run] = copied(at) ? 1 : 0;
+    state.runCopied[run] = copied[at]!;
     setRun(problem, state, run, parent);
   });
+  if (tilt === 0) return;
+  tiltSource(state.rates, s, tilt);
+  fillShares(state.rates, problem, state.lagOf);
 }
 
 /** Each view's probability under each tilt, tilts side by side. */

@@ -1,6 +1,6 @@
 import { weekdayOf } from '../evidence/index.ts';
 import { logLagPrior } from './lag-draw.ts';
-import { withCopying } from './likelihood.ts';
+import { fillLikelihood } from './likelihood.ts';
 import { MAX_LAGS, type Problem } from './problem.ts';
 import { priorOtherMoment } from './readings.ts';
 import { NO_DAY, type State } from './state.ts';
@@ -38,8 +38,8 @@ function eventFit(problem: Problem, state: State, e: number): number {
     logs[k] = Math.log(weight);
   }
   for (let v = problem.viewStart[e]!; v < problem.viewStart[e + 1]!; v++) {
-    const at = problem.rowStart[v]!;
-    for (let k = 0; k < n; k++) logs[k]! += Math.log(withCopying(state, v, state.rows[at + k]!));
+    fillLikelihood(problem, state, v, n);
+    for (let k = 0; k < n; k++) logs[k]! += Math.log(state.row[k]!);
   }
   const most = logs.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
   let total = 0;

@@ -1,6 +1,6 @@
-import { setParent, weighParents } from './derivation.ts';
+import { hold, noDescent, weighParents } from './derivation.ts';
 import type { Kinship } from './kinship.ts';
-import { applyViews, predictViews } from './predict.ts';
+import { changeViews, predictViews } from './predict.ts';
 import type { Problem } from './problem.ts';
 import type { State } from './state.ts';
 
@@ -18,17 +18,13 @@ export function drawDirection(
   viewsOf: readonly Int32Array[],
 ): number {
   const q = state.parentOf[s]!;
-  applyViews(problem, state, viewsOf[s]!, -1);
-  setParent(problem, state, s, kin, -1, () => false);
+  changeViews(problem, state, viewsOf[s]!, () => hold(problem, state, s, kin, noDescent(s, kin)));
   const forth = oddsOf(problem, state, s, q, kin, viewsOf);
-  applyViews(problem, state, viewsOf[s]!, 1);
-  applyViews(problem, state, viewsOf[q]!, -1);
   const back = oddsOf(problem, state, q, s, kin, viewsOf);
-  applyViews(problem, state, viewsOf[q]!, 1);
   return state.random.uniform() < 1 / (1 + Math.exp(back - forth)) ? s : q;
 }
 
-/** Log odds that a source, its views taken out, derives from a given other against from none. */
+/** Log odds that a source derives from a given other against from none. */
 function oddsOf(
   problem: Problem,
   state: State,

@@ -1,6 +1,6 @@
 import { weekdayOf } from '../evidence/index.ts';
 import { isForest, type Order } from './cutset.ts';
-import { fillProduct, setDay } from './days.ts';
+import { fillProduct, liftDay, setDay } from './days.ts';
 import {
   drawForest,
   gather,
@@ -11,9 +11,9 @@ import {
   walkForest,
 } from './forest.ts';
 import type { Problem } from './problem.ts';
-import { NO_DAY, type State } from './state.ts';
+import type { State } from './state.ts';
 import { addCells, type Tally } from './tally.ts';
-import { blockWeight, countWeekday, weekdayWeights } from './weekdays.ts';
+import { blockWeight, weekdayWeights } from './weekdays.ts';
 
 /** Events that sequence facts tie together, and the way through those facts. */
 export interface Group {
@@ -83,11 +83,8 @@ export function drawGroup(
   { events, walk }: Group,
   tally?: Tally,
 ): boolean {
-  for (const e of events) {
-    if (state.day[e] !== NO_DAY) countWeekday(problem, state, e, -1);
-    state.day[e] = NO_DAY;
-    fillProduct(problem, state, e, false);
-  }
+  for (const e of events) liftDay(problem, state, e);
+  for (const e of events) fillProduct(problem, state, e, false);
   for (const faint of [FAINT, 0]) {
     room.clear();
     const spreads = events.map((e) => daysOf(problem, state, e, faint));

@@ -12,7 +12,8 @@ export function logLagPrior(lag: number): number {
 
 /**
  * Draws whether a source dates another moment, and at which lag, with its days integrated out.
- * Returns true where the lag changed, so that its rows must be filled anew.
+ *
+ * @returns index of the lag, or −1 for none; the state is left as it is
  */
 export function drawLag(
   problem: Problem,
@@ -20,9 +21,9 @@ export function drawLag(
   s: number,
   views: Int32Array,
   { plain, lagged }: Prediction,
-): boolean {
+): number {
   const n = problem.nLags[s]!;
-  if (n === 0) return false;
+  if (n === 0) return -1;
   const now = state.lagOf[s]!;
   const logs = new Float64Array(n + 1);
   const prior = priorOtherMoment(state.kinds[s]!);
@@ -43,7 +44,5 @@ export function drawLag(
       logs[l + 1]! += Math.log(withCopying(state, v, p));
     }
   }
-  const next = pickLog(state.random, logs) - 1;
-  state.lagOf[s] = next;
-  return next !== now;
+  return pickLog(state.random, logs) - 1;
 }

@@ -1,4 +1,4 @@
-import { withCopying } from './likelihood.ts';
+import { fillLikelihood, fillRow } from './likelihood.ts';
 import { LOCAL, MAX_LAGS, type Problem } from './problem.ts';
 import { N_READINGS, RIGHT } from './readings.ts';
 import type { State } from './state.ts';
@@ -13,75 +13,100 @@ export interface Prediction {
   readonly lagged: Float64Array;
 }
 
-/** Takes a source's views out of (−1) or puts them back into (+1) the products of their events. */
-export function applyViews(problem: Problem, state: State, views: Int32Array, by: 1 | -1): void {
-  const { rows, product } = state;
+/** Changes what a source's views are worth, and the products of their events with it. */
+export function changeViews(
+  problem: Problem,
+  state: State,
+  views: Int32Array,
+  change: () => void,
+): void {
+  applyViews(problem, state, views, -1);
+  change();
+  applyViews(problem, state, views, 1);
+}
+
+function applyViews(problem: Problem, state: State, views: Int32Array, by: 1 | -1): void {
   for (const v of views) {
-    const from = problem.cellStart[problem.viewEvent[v]!]!;
-    const at = problem.rowStart[v]!;
-    const n = problem.rowStart[v + 1]! - at;
-    for (let k = 0; k < n; k++) {
-      const likelihood = withCopying(state, v, rows[at + k]!);
-      if (by > 0) product[from + k]! *= likelihood;
-      else product[from + k]! /= likelihood;
-    }
+    const e = problem.viewEvent[v]!;
+    const from = problem.cellStart[e]!;
+    const n = problem.cellStart[e + 1]! - from;
+    if (by > 0) {
+      fillLikelihood(problem, state, v, n);
+      for (let k = 0; k < n; k++) state.product[from + k]! *= state.row[k]!;
+    } else takeOut(problem, state, v, state.product, from, n);
   }
 }
 
-/**
- * Predicts each view of a source that was taken out of the products, over what every other
- * statement leaves of its day.
- */
+/** Divides an event's weights, laid out from `at` on, by a view's likelihood. */
+function takeOut(
+  problem: Problem,
+  state: State,
+  v: number,
+  weights: Float64Array,
+  at: number,
+  n: number,
+): void {
+  fillLikelihood(problem, state, v, n);
+  for (let k = 0; k < n; k++) weights[at + k]! /= state.row[k]!;
+}
+
+/** Predicts each view of a source over what every other source's statements leave of its day. */
 export function predictViews(problem: Problem, state: State, views: Int32Array): Prediction {
-  const { rows, product } = state;
+  const { row, rest } = state;
   const plain = new Float64Array(views.length);
   const right = new Float64Array(views.length);
   const lagged = new Float64Array(views.length * MAX_LAGS);
   for (let j = 0; j < views.length; j++) {
     const v = views[j]!;
-    const from = problem.cellStart[problem.viewEvent[v]!]!;
-    const at = problem.rowStart[v]!;
-    const n = problem.rowStart[v + 1]! - at;
-    let rest = 0;
+    const n = leaveRest(problem, state, v);
+    fillRow(problem, state, v);
+    let total = 0;
     let own = 0;
     for (let k = 0; k < n; k++) {
-      rest += product[from + k]!;
-      own += product[from + k]! * rows[at + k]!;
+      total += rest[k]!;
+      own += rest[k]! * row[k]!;
     }
-    plain[j] = own / rest;
-    right[j] = rightOf(problem, state, v, from) / rest;
+    plain[j] = own / total;
+    right[j] = rightOf(problem, state, v) / total;
     for (let l = 0; l < MAX_LAGS; l++)
-      lagged[j * MAX_LAGS + l] = laggedOf(problem, state, v, l, from) / rest;
+      lagged[j * MAX_LAGS + l] = laggedOf(problem, state, v, l) / total;
   }
   return { plain, right, lagged };
 }
 
-function rightOf(problem: Problem, { product, rates }: State, v: number, from: number): number {
+/** Fills `state.rest` with an event's product without what a view's source says of it in its runs. */
+function leaveRest(problem: Problem, state: State, v: number): number {
+  const { viewStart, viewSource, viewRun } = problem;
+  const e = problem.viewEvent[v]!;
+  const from = problem.cellStart[e]!;
+  const n = problem.cellStart[e + 1]! - from;
+  for (let k = 0; k < n; k++) state.rest[k] = state.product[from + k]!;
+  for (let o = viewStart[e]!; o < viewStart[e + 1]!; o++) {
+    if (viewSource[o] === viewSource[v] && viewRun[o]! >= 0)
+      takeOut(problem, state, o, state.rest, 0, n);
+  }
+  return n;
+}
+
+function rightOf(problem: Problem, { rest, rates }: State, v: number): number {
   const c = problem.viewRate[v]!;
   if (c < 0) return 0;
   let sum = 0;
   const end = problem.entryStart[v + 1]!;
   for (let j = problem.entryStart[v]!; j < end; j++) {
     const r = problem.entryReading[j]!;
-    if (r === RIGHT || r === LOCAL)
-      sum += problem.entryCoef[j]! * product[from + problem.entryCell[j]!]!;
+    if (r === RIGHT || r === LOCAL) sum += problem.entryCoef[j]! * rest[problem.entryCell[j]!]!;
   }
   return sum * rates.shares[c * N_READINGS + RIGHT]!;
 }
 
-function laggedOf(
-  problem: Problem,
-  { product, rates }: State,
-  v: number,
-  l: number,
-  from: number,
-): number {
+function laggedOf(problem: Problem, { rest, rates }: State, v: number, l: number): number {
   const at = problem.viewRate[v]! * N_READINGS;
   let sum = 0;
   const end = problem.lagStart[v * MAX_LAGS + l + 1]!;
   for (let m = problem.lagStart[v * MAX_LAGS + l]!; m < end; m++) {
     const odds = rates.odds[at + problem.lagReading[m]!]!;
-    sum += odds * problem.lagCoef[m]! * product[from + problem.lagCell[m]!]!;
+    sum += odds * problem.lagCoef[m]! * rest[problem.lagCell[m]!]!;
   }
   return sum === 0 ? 0 : sum / oddsSum(rates.odds, at);
 }

@@ -47,14 +47,12 @@ export interface State {
   readonly pooling: { habit: number; market: number };
   /** Set while no weekday habit is believed yet. */
   evenWeek: boolean;
-  /** Likelihood rows without copying, laid out as `problem.rowStart` says. */
-  readonly rows: Float32Array;
-  /** Share of a view's likelihood that does not depend on its day: taken from elsewhere. */
-  readonly constant: Float64Array;
-  /** Likelihood of each view at the current day. */
-  readonly current: Float32Array;
   /** Prior times likelihood for each cell of each event. */
   readonly product: Float64Array;
+  /** Room for a view's likelihood at each cell of its event. */
+  readonly row: Float64Array;
+  /** Room for an event's product with some views taken out. */
+  readonly rest: Float64Array;
 }
 
 export const NO_DAY = -0x80000000;
@@ -85,14 +83,19 @@ export function createState(problem: Problem, kinds: readonly SourceKind[], rand
     allCounts: new Int32Array(7),
     pooling: { habit: 4, market: 4 },
     evenWeek: false,
-    rows: new Float32Array(problem.rowStart[nViews]!),
-    constant: new Float64Array(nViews),
-    current: new Float32Array(nViews),
     product: new Float64Array(nCells),
+    row: new Float64Array(mostCells(problem)),
+    rest: new Float64Array(mostCells(problem)),
   };
   fillShares(state.rates, problem, state.lagOf);
   startHists(state, nHists);
   return state;
+}
+
+function mostCells({ cellStart, nEvents }: Problem): number {
+  let most = 0;
+  for (let e = 0; e < nEvents; e++) most = Math.max(most, cellStart[e + 1]! - cellStart[e]!);
+  return most;
 }
 
 function startHists(state: State, nHists: number) {
