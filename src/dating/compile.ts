@@ -23,9 +23,13 @@ export interface Compiled {
 /** Dossiers above this many claims look at fewer single days round each claim. */
 const LARGE = 3000;
 
-/** Lays a dossier out for the sampler. */
-export function compile(evidence: Evidence): Compiled {
-  const releases = releasesOf(evidence);
+/**
+ * Lays a dossier out for the sampler.
+ *
+ * @param parts of printings that the evidence sets apart from their release
+ */
+export function compile(evidence: Evidence, parts?: ReadonlyMap<string, number>): Compiled {
+  const releases = releasesOf(evidence, parts);
   const statements = statementsOf(evidence, releases);
   const { first, last } = rangeOf(statements);
   const calendar = calendarOf(first - 800, Math.max(last, first) + 800);

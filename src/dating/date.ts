@@ -1,4 +1,5 @@
 import { type Evidence, edtfOfRange, isoOf, weekdayOf } from '../evidence/index.ts';
+import { partsByEvidence } from './apart.ts';
 import { type Compiled, compile } from './compile.ts';
 import { releasesOf } from './events.ts';
 import { explainEvent } from './explain.ts';
@@ -45,7 +46,7 @@ export interface DateOptions {
  */
 export function date(evidence: Evidence, options: DateOptions = {}): Dating {
   const { seed = 1, effort = 'refined', onProgress } = options;
-  const compiled = compile(evidence);
+  const compiled = compile(evidence, partsByEvidence(evidence, seed));
   const { problem } = compiled;
   if (problem.last < problem.first) return undated(evidence, seed, effort);
   const { tally, state } = sample(evidence, problem, planFor(problem, effort), seed, onProgress);

@@ -27,10 +27,15 @@ export interface Releases {
  * Groups printings that share product, market, edition, wave and channel into release events.
  * A printing whose product is not known, that is sold in several products, or that a sequence fact
  * sets apart from its group, stands alone.
+ *
+ * @param parts of printings that the evidence sets apart from their group; part 0 when left out
  */
-export function releasesOf(evidence: Evidence): Releases {
+export function releasesOf(
+  evidence: Evidence,
+  parts: ReadonlyMap<string, number> = new Map(),
+): Releases {
   const printingIndex = new Map(evidence.printings.map((p, i) => [p.id, i]));
-  const keys = groupKeys(evidence, printingIndex);
+  const keys = groupKeys(evidence, printingIndex, parts);
   const groups = new Map<string, number[]>();
   keys.forEach((key, i) => {
     const group = groups.get(key);
@@ -122,12 +127,23 @@ function reaches(
   return found.has(to);
 }
 
-function groupKeys(evidence: Evidence, printingIndex: ReadonlyMap<string, number>): string[] {
+function groupKeys(
+  evidence: Evidence,
+  printingIndex: ReadonlyMap<string, number>,
+  parts: ReadonlyMap<string, number>,
+): string[] {
   const several = severalProducts(evidence);
   const keys = evidence.printings.map((p, i) =>
     !p.product || several.has(p.id)
       ? `alone ${i}`
-      : JSON.stringify([p.product, p.market ?? p.language, p.edition, p.wave, p.channel]),
+      : JSON.stringify([
+          p.product,
+          p.market ?? p.language,
+          p.edition,
+          p.wave,
+          p.channel,
+          parts.get(p.id) ?? 0,
+        ]),
   );
   return setApart(keys, evidence, printingIndex);
 }
