@@ -3,25 +3,21 @@ import { layCells } from './cells.ts';
 import { laySharedDays } from './coincidence.ts';
 import { type Releases, releasesOf } from './events.ts';
 import { startsOf } from './grow.ts';
-import { calendarOf } from './kernels.ts';
-import { candidateLags } from './lags.ts';
 import { layLinks } from './lay-links.ts';
 import { layTerms } from './lay-terms.ts';
-import { linksOf, siblingsOf } from './links.ts';
 import type { Problem } from './problem.ts';
 import { type Statement, statementsOf } from './statements.ts';
-import { LARGE_REACH, rangeOf, SMALL_REACH, supportsOf } from './support.ts';
-import { erasOf, ratesOf, runsOf } from './tables.ts';
+import { type EventSupport, supportsOf } from './support.ts';
+import { type Survey, surveyOf } from './survey.ts';
+import { ratesOf, runsOf } from './tables.ts';
 import { layViews } from './views.ts';
 
 export interface Compiled {
   readonly problem: Problem;
   readonly statements: readonly Statement[];
   readonly releases: Releases;
+  readonly survey: Survey;
 }
-
-/** Dossiers above this many claims look at fewer single days round each claim. */
-const LARGE = 3000;
 
 /**
  * Lays a dossier out for the sampler.
@@ -31,37 +27,40 @@ const LARGE = 3000;
 export function compile(evidence: Evidence, parts?: ReadonlyMap<string, number>): Compiled {
   const releases = releasesOf(evidence, parts);
   const statements = statementsOf(evidence, releases);
-  const { first, last } = rangeOf(statements);
-  const calendar = calendarOf(first - 800, Math.max(last, first) + 800);
+  const survey = surveyOf(statements, releases, evidence.sources.length);
+  const supports = supportsOf(statements, survey, releases);
+  return layOut(evidence, releases, statements, survey, supports);
+}
+
+/** Lays out releases whose days lie where `supports` says. */
+export function layOut(
+  evidence: Pick<Evidence, 'products' | 'sources'>,
+  releases: Releases,
+  statements: readonly Statement[],
+  survey: Survey,
+  supports: readonly EventSupport[],
+): Compiled {
   const nEvents = releases.events.length;
-  const nSources = evidence.sources.length;
-  const lags = candidateLags(statements, nSources, nEvents);
-  const siblings = siblingsOf(releases);
-  const reach = statements.length > LARGE ? LARGE_REACH : SMALL_REACH;
-  const orders = [...releases.orders, ...releases.weakOrders];
-  const supports = supportsOf(statements, nEvents, siblings, lags, calendar, reach, orders);
-  const cells = layCells(supports, first, last);
+  const cells = layCells(supports, survey.first, survey.last);
   const views = layViews(statements, nEvents);
-  const links = linksOf(statements, siblings);
-  const eras = erasOf(statements, nEvents);
   const problem: Problem = {
-    first,
-    last,
-    calendar,
+    first: survey.first,
+    last: survey.last,
+    calendar: survey.calendar,
     nEvents,
-    nSources,
+    nSources: evidence.sources.length,
     ...cells,
     ...habitsOf(releases),
     ...views,
-    ...layTerms(statements, views, cells, lags, calendar, evidence, releases),
-    ...lags,
-    ...layLinks(links, views, cells),
-    ...laySharedDays(links, statements, cells, nEvents),
-    ...ratesOf(statements, views, releases, eras),
+    ...layTerms(statements, views, cells, survey, evidence, releases),
+    ...survey.lags,
+    ...layLinks(survey.links, views, cells),
+    ...laySharedDays(survey.links, statements, cells, nEvents),
+    ...ratesOf(statements, views, releases, survey.eras),
     ...runsOf(statements, views, releases),
     ...layOrders(releases),
   };
-  return { problem, statements, releases };
+  return { problem, statements, releases, survey };
 }
 
 function habitsOf(releases: Releases) {

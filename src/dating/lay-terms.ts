@@ -4,9 +4,9 @@ import type { EventCells } from './entries.ts';
 import { EntryColumns } from './entry-columns.ts';
 import type { Releases } from './events.ts';
 import { binOf, FIXED_HISTS, histOf, UNLISTED_HIST } from './histograms.ts';
-import { coverShares, filledShares } from './links.ts';
-import type { Problem } from './problem.ts';
+import { coverShares } from './links.ts';
 import { breadth, type Span, type Statement } from './statements.ts';
+import type { Survey } from './survey.ts';
 import { seriesHists } from './tables.ts';
 import type { Views } from './views.ts';
 
@@ -15,10 +15,9 @@ export function layTerms(
   statements: readonly Statement[],
   views: Views,
   cells: CellArrays,
-  lags: { readonly lags: Int32Array; readonly nLags: Int32Array },
-  calendar: Problem['calendar'],
-  evidence: Evidence,
-  releases: Releases,
+  { lags, calendar, filled }: Pick<Survey, 'lags' | 'calendar' | 'filled'>,
+  evidence: Pick<Evidence, 'products'>,
+  releases: Pick<Releases, 'events'>,
 ) {
   const { nViews } = views;
   const rowStart = new Int32Array(nViews + 1);
@@ -36,7 +35,6 @@ export function layTerms(
     ...seriesHists(statements, views, evidence, releases, FIXED_HISTS, histOf),
   };
   const entries = new EntryColumns(nViews);
-  const filled = filledShares(statements);
   const covers = coverShares(statements);
   const yearOf = (d: number) =>
     calendar.year[Math.min(calendar.year.length - 1, Math.max(0, d - calendar.first))]!;

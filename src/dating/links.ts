@@ -49,31 +49,56 @@ export function linksOf(
 /** Days among which a source that fills in picks one: some fourteen years. Judgement. */
 const FILL_RANGE = 5000;
 
+/** How often each source names each day, so that a day filled in for many is known for one. */
+export class DayCounts {
+  private readonly days = new Map<number, Map<number, number>>();
+  private readonly totals = new Map<number, number>();
+  private readonly under: DayCounts | undefined;
+
+  /** @param under counts that these are added to */
+  constructor(under?: DayCounts) {
+    this.under = under;
+  }
+
+  /** Counts the day that a statement names (`by` 1), or takes it away (−1). */
+  add(statement: Statement, by: 1 | -1): void {
+    const day = namedDay(statement);
+    if (Number.isNaN(day)) return;
+    const { source } = statement;
+    const map = this.days.get(source) ?? new Map<number, number>();
+    this.days.set(source, map.set(day, (map.get(day) ?? 0) + by));
+    this.totals.set(source, (this.totals.get(source) ?? 0) + by);
+  }
+
+  /** Statements of a source that name a day. */
+  same(source: number, day: number): number {
+    return (this.days.get(source)?.get(day) ?? 0) + (this.under?.same(source, day) ?? 0);
+  }
+
+  /** Statements of a source that name any day. */
+  all(source: number): number {
+    return (this.totals.get(source) ?? 0) + (this.under?.all(source) ?? 0);
+  }
+}
+
+/** The one day that an on-sale statement names, or NaN. */
+function namedDay({ property, values }: Statement): number {
+  const { spans } = values[0]!;
+  return property === 'on-sale' && spans.length === 1 && spans[0]!.lo === spans[0]!.hi
+    ? spans[0]!.lo
+    : Number.NaN;
+}
+
 /**
  * For each statement, the probability of its value if its source filled in one day for many. Of c
  * statements with one day among n, the first picks the day and pays for it, the others follow as in
  * a Chinese restaurant process (`aldous:1985`); each bears the same part of the product.
  */
-export function filledShares(statements: readonly Statement[]): Float32Array {
-  const bySource = new Map<number, Map<number, number>>();
-  const totals = new Map<number, number>();
-  const dayOf = (s: Statement) => {
-    const spans = s.values[0]!.spans;
-    return s.property === 'on-sale' && spans.length === 1 && spans[0]!.lo === spans[0]!.hi
-      ? spans[0]!.lo
-      : Number.NaN;
-  };
-  for (const s of statements) {
-    const day = dayOf(s);
-    if (Number.isNaN(day)) continue;
-    const map = bySource.get(s.source) ?? new Map<number, number>();
-    bySource.set(s.source, map.set(day, (map.get(day) ?? 0) + 1));
-    totals.set(s.source, (totals.get(s.source) ?? 0) + 1);
-  }
+export function filledShares(statements: readonly Statement[], counts: DayCounts): Float32Array {
   return Float32Array.from(statements, (s) => {
-    const day = dayOf(s);
+    const day = namedDay(s);
     if (Number.isNaN(day)) return 0;
-    return filledShare(bySource.get(s.source)!.get(day)!, totals.get(s.source)!);
+    return filledShare(counts.same(s.source, day), counts.all(s.source));
   });
 }
 

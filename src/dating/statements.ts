@@ -43,13 +43,16 @@ const PEN_HITS = 1 / 200;
  * Gathers claims into statements: a source says one thing of a release and repeats it on its rows,
  * so the statement, not the row, is the unit of evidence. Claims without a bounded date are left out.
  */
-export function statementsOf(evidence: Evidence, releases: Releases): Statement[] {
+export function statementsOf(
+  evidence: Pick<Evidence, 'sources' | 'claims'>,
+  releases: Releases,
+): Statement[] {
   const sourceIndex = new Map(evidence.sources.map((s, i) => [s.id, i]));
   const nEvents = releases.events.length;
   const known = new Map<number | string, Draft>();
   const drafts: Draft[] = [];
   evidence.claims.forEach((claim, c) => {
-    if (!claim.date || !bounded(claim.date)) return;
+    if (!isBounded(claim)) return;
     const events = eventsOfClaim(claim, releases);
     if (events.length === 0) return;
     const source = sourceIndex.get(claim.source)!;
@@ -81,7 +84,9 @@ interface Draft extends Omit<Statement, 'values' | 'claims'> {
 
 const NONE: readonly StatedValue[] = [];
 
-function bounded(date: EdtfDate): boolean {
+/** Whether a claim has a date that begins or ends on a known day, and so bears on a release. */
+export function isBounded({ date }: Claim): boolean {
+  if (!date) return false;
   return date.ranges.some((r) => Number.isFinite(r.first) || Number.isFinite(r.last));
 }
 

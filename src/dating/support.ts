@@ -1,4 +1,5 @@
 import { dayOf } from '../evidence/index.ts';
+import type { Releases } from './events.ts';
 import { type Calendar, swapped, yearsOn } from './kernels.ts';
 import { MAX_LAGS } from './problem.ts';
 import type { Statement } from './statements.ts';
@@ -32,6 +33,16 @@ export function rangeOf(statements: readonly Statement[]): { first: number; last
 export const LARGE_REACH = 1;
 export const SMALL_REACH = 7;
 
+/** What is looked up about the whole dossier when it is found where days may lie. */
+export interface Surroundings {
+  /** Other releases of the same product, by event. */
+  readonly siblings: readonly (readonly number[])[];
+  readonly lags: { readonly lags: Int32Array; readonly nLags: Int32Array };
+  readonly calendar: Calendar;
+  /** Days either side of a named day that are looked at singly. */
+  readonly reach: number;
+}
+
 export interface EventSupport {
   /** Single days that readings point at. */
   readonly points: Set<number>;
@@ -44,22 +55,16 @@ export interface EventSupport {
 }
 
 /**
- * Where each event's day may lie: the days that some reading of some statement points at.
- *
- * @param reach how many days either side of a named day are looked at singly
- * @param orders pairs of events in sequence: what one is named on bounds the other
+ * Where each event's day may lie: the days that some reading of some statement points at. What one
+ * event of a sequence is named on bounds the other.
  */
 export function supportsOf(
   statements: readonly Statement[],
-  nEvents: number,
-  siblings: readonly (readonly number[])[],
-  lags: { readonly lags: Int32Array; readonly nLags: Int32Array },
-  calendar: Calendar,
-  reach: number,
-  orders: readonly (readonly [number, number])[],
+  { siblings, lags, calendar, reach }: Surroundings,
+  { events, orders, weakOrders }: Pick<Releases, 'events' | 'orders' | 'weakOrders'>,
 ): EventSupport[] {
   const supports = Array.from(
-    { length: nEvents },
+    { length: events.length },
     (): EventSupport => ({ points: new Set(), near: [], cuts: new Set(), named: [] }),
   );
   const lastDay = calendar.first + calendar.year.length - 1;
@@ -72,7 +77,7 @@ export function supportsOf(
       for (const e of siblings[statement.events[0]!]!) supports[e]!.points.add(lo);
     }
   }
-  for (const [a, b] of orders) {
+  for (const [a, b] of [...orders, ...weakOrders]) {
     for (const day of supports[b]!.named) cutAt(supports[a]!, day);
     for (const day of supports[a]!.named) cutAt(supports[b]!, day);
   }

@@ -29,7 +29,7 @@ export function erasOf(statements: readonly Statement[], nEvents: number): Uint8
 export function ratesOf(
   statements: readonly Statement[],
   views: Views,
-  releases: Releases,
+  releases: Pick<Releases, 'events'>,
   eras: Uint8Array,
 ) {
   const index = new Map<string, number>();
@@ -64,7 +64,11 @@ export function ratesOf(
 }
 
 /** Runs of one source over one product and property, in which derivation is judged as a whole. */
-export function runsOf(statements: readonly Statement[], views: Views, releases: Releases) {
+export function runsOf(
+  statements: readonly Statement[],
+  views: Views,
+  releases: Pick<Releases, 'events'>,
+) {
   const index = new Map<string, number>();
   const groups = new Map<string, number>();
   const members: number[][] = [];
@@ -110,8 +114,8 @@ function copyable(property: DateProperty): boolean {
 export function seriesHists(
   statements: readonly Statement[],
   views: Views,
-  evidence: Evidence,
-  releases: Releases,
+  evidence: Pick<Evidence, 'products'>,
+  releases: Pick<Releases, 'events'>,
   fixed: number,
   histOf: (property: DateProperty) => number,
 ) {

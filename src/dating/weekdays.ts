@@ -4,7 +4,7 @@ import type { State } from './state.ts';
 import type { Tally } from './tally.ts';
 
 /** How often releases fell on each weekday: by market and channel, by market, in all. */
-interface WeekdayCounts {
+export interface WeekdayCounts {
   /** Set while no habit is believed yet. */
   readonly evenWeek: boolean;
   readonly habitCounts: ArrayLike<number>;
