@@ -7,9 +7,10 @@ import { layLinks } from './lay-links.ts';
 import { layTerms } from './lay-terms.ts';
 import type { Problem } from './problem.ts';
 import { type Statement, statementsOf } from './statements.ts';
-import { type EventSupport, supportsOf } from './support.ts';
+import { type EventSupport, LARGE_REACH, supportsOf } from './support.ts';
 import { type Survey, surveyOf } from './survey.ts';
 import { ratesOf, runsOf } from './tables.ts';
+import { thinned } from './thin.ts';
 import { layViews } from './views.ts';
 
 export interface Compiled {
@@ -29,7 +30,10 @@ export function compile(evidence: Evidence, parts?: ReadonlyMap<string, number>)
   const statements = statementsOf(evidence, releases);
   const survey = surveyOf(statements, releases, evidence.sources.length);
   const supports = supportsOf(statements, survey, releases);
-  return layOut(evidence, releases, statements, survey, supports);
+  const laid = layOut(evidence, releases, statements, survey, supports);
+  if (survey.reach !== LARGE_REACH) return laid;
+  const kinds = evidence.sources.map((s) => s.kind);
+  return { ...laid, problem: thinned(laid.problem, kinds) };
 }
 
 /** Lays out releases whose days lie where `supports` says. */

@@ -56,10 +56,12 @@ it('lays out each reading of a day once, wherever the day may lie', () => {
       const support = { points: new Set(days), near: [v], cuts: new Set<number>() };
       const cells = sliceOf(layCells([support], first, last), 0);
       const found = new Map<number, Float64Array>();
-      exactEntries(v, cells, calendar, 1, (k, reading, coefficient) => {
-        const at = found.get(k) ?? new Float64Array(N_READINGS);
-        at[reading]! += coefficient;
-        found.set(k, at);
+      exactEntries(v, cells, calendar, 1, {
+        add: (k, reading, coefficient) => {
+          const at = found.get(k) ?? new Float64Array(N_READINGS);
+          at[reading]! += coefficient;
+          found.set(k, at);
+        },
       });
       for (let k = 0; k < cells.count; k++) {
         if (cells.lo[k] !== cells.hi[k]) continue;

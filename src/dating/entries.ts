@@ -20,7 +20,9 @@ import {
 import type { Span } from './statements.ts';
 
 /** Receives the probability of a statement's value by one reading, if the day lies in a cell. */
-export type Emit = (cell: number, reading: number, coefficient: number) => void;
+export interface Entries {
+  add(cell: number, reading: number, coefficient: number): void;
+}
 
 /** The cells of one event, as slices of the problem's arrays. */
 export interface EventCells {
@@ -83,14 +85,14 @@ export function exactEntries(
   cells: EventCells,
   calendar: Calendar,
   weight: number,
-  emit: Emit,
+  out: Entries,
 ): void {
   const monthFirst = firstOfMonth(calendar, v) === v;
   const add = (k: number) => {
     const lo = cells.lo[cells.from + k]!;
     const hi = cells.hi[cells.from + k]!;
-    if (lo === hi) exactAtDay(v, lo, k, calendar, weight, monthFirst, emit);
-    else exactAtBlock(v, lo, hi, k, calendar, weight, monthFirst, emit);
+    if (lo === hi) exactAtDay(v, lo, k, calendar, weight, monthFirst, out);
+    else exactAtBlock(v, lo, hi, k, calendar, weight, monthFirst, out);
   };
   for (let k = firstReaching(cells, v - NEAR); k < cells.count; k++) {
     if (cells.lo[cells.from + k]! > v + NEAR) break;
@@ -109,31 +111,32 @@ function exactAtDay(
   calendar: Calendar,
   weight: number,
   monthFirst: boolean,
-  emit: Emit,
+  out: Entries,
 ): void {
   const delta = v - d;
   if (delta === 0) {
-    emit(k, RIGHT, weight);
-    if (swapped(calendar, d) === d) emit(k, SWAPPED, weight);
-    if (monthFirst) emit(k, FIRST_OF_MONTH, weight);
-    emit(k, YEAR_OFF, weight * (1 - yearSlip(calendar, d, -1) - yearSlip(calendar, d, 1)));
+    out.add(k, RIGHT, weight);
+    if (swapped(calendar, d) === d) out.add(k, SWAPPED, weight);
+    if (monthFirst) out.add(k, FIRST_OF_MONTH, weight);
+    out.add(k, YEAR_OFF, weight * (1 - yearSlip(calendar, d, -1) - yearSlip(calendar, d, 1)));
     return;
   }
-  if (delta === -1) emit(k, DAY_BEFORE, weight);
-  if (delta === 1) emit(k, DAY_AFTER, weight);
+  if (delta === -1) out.add(k, DAY_BEFORE, weight);
+  if (delta === 1) out.add(k, DAY_AFTER, weight);
   if (Math.abs(delta) <= FEW_DAYS_REACH) {
     const p = fewDays(delta);
-    if (p > 0) emit(k, FEW_DAYS, weight * p);
-    if (monthFirst && delta < 0 && firstOfMonth(calendar, d) === v) emit(k, FIRST_OF_MONTH, weight);
+    if (p > 0) out.add(k, FEW_DAYS, weight * p);
+    if (monthFirst && delta < 0 && firstOfMonth(calendar, d) === v)
+      out.add(k, FIRST_OF_MONTH, weight);
   } else if (monthFirst && delta > -31 && delta < 0 && firstOfMonth(calendar, d) === v) {
-    emit(k, FIRST_OF_MONTH, weight);
+    out.add(k, FIRST_OF_MONTH, weight);
   }
-  if (Math.abs(delta) <= 340 && swapped(calendar, d) === v) emit(k, SWAPPED, weight);
+  if (Math.abs(delta) <= 340 && swapped(calendar, d) === v) out.add(k, SWAPPED, weight);
   if (delta >= 365 && delta <= 366 && yearsOn(calendar, d, 1) === v) {
-    emit(k, YEAR_OFF, weight * yearSlip(calendar, d, 1));
+    out.add(k, YEAR_OFF, weight * yearSlip(calendar, d, 1));
   }
   if (delta <= -365 && delta >= -366 && yearsOn(calendar, d, -1) === v) {
-    emit(k, YEAR_OFF, weight * yearSlip(calendar, d, -1));
+    out.add(k, YEAR_OFF, weight * yearSlip(calendar, d, -1));
   }
 }
 
@@ -145,17 +148,17 @@ function exactAtBlock(
   calendar: Calendar,
   weight: number,
   monthFirst: boolean,
-  emit: Emit,
+  out: Entries,
 ): void {
   if (v >= lo - FEW_DAYS_REACH && v <= hi + FEW_DAYS_REACH) {
     let sum = 0;
     for (let d = Math.max(lo, v - FEW_DAYS_REACH); d <= Math.min(hi, v + FEW_DAYS_REACH); d++) {
       if (Math.abs(v - d) > 3) sum += fewDays(v - d);
     }
-    if (sum > 0) emit(k, FEW_DAYS, (weight * sum) / (hi - lo + 1));
+    if (sum > 0) out.add(k, FEW_DAYS, (weight * sum) / (hi - lo + 1));
   }
   if (monthFirst && v <= hi && v >= lo - 31 && firstOfMonth(calendar, lo) === v && hi - lo < 32) {
-    emit(k, FIRST_OF_MONTH, weight);
+    out.add(k, FIRST_OF_MONTH, weight);
   }
 }
 
@@ -173,7 +176,7 @@ export function coarseEntries(
   cells: EventCells,
   soft: number,
   weight: number,
-  emit: Emit,
+  out: Entries,
 ): void {
   for (let k = 0; k < cells.count; k++) {
     const lo = cells.lo[cells.from + k]!;
@@ -185,19 +188,24 @@ export function coarseEntries(
       near = Math.min(near, lo > span.hi ? lo - span.hi : hi < span.lo ? span.lo - hi : 0);
     }
     const coefficient = share > 0 ? share + (1 - share) * nearMiss(1, soft) : nearMiss(near, soft);
-    if (coefficient > 1e-4) emit(k, LOCAL, weight * Math.min(1, coefficient));
+    if (coefficient > 1e-4) out.add(k, LOCAL, weight * Math.min(1, coefficient));
   }
 }
 
 /** A day marked approximate: stated near the day, with a spread of some days either way. */
-export function approximateEntries(v: number, cells: EventCells, weight: number, emit: Emit): void {
+export function approximateEntries(
+  v: number,
+  cells: EventCells,
+  weight: number,
+  out: Entries,
+): void {
   const scale = 6;
   for (let k = 0; k < cells.count; k++) {
     const lo = cells.lo[cells.from + k]!;
     const hi = cells.hi[cells.from + k]!;
     const distance = v < lo ? lo - v : v > hi ? v - hi : lo === hi ? 0 : (hi - lo) / 4;
     if (distance > 60) continue;
-    emit(
+    out.add(
       k,
       LOCAL,
       weight * ((distance === 0 ? 0.35 : 0) + (0.65 / (2 * scale)) * Math.exp(-distance / scale)),

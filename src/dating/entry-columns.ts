@@ -2,25 +2,49 @@ import {
   approximateEntries,
   cellOfDay,
   coarseEntries,
+  type Entries,
   type EventCells,
   exactEntries,
   overlaps,
 } from './entries.ts';
-import { Column } from './grow.ts';
+import { widened } from './grow.ts';
 import { MAX_LAGS, type Problem } from './problem.ts';
 import { NEAR_MOMENT, OTHER_MOMENT } from './readings.ts';
 import { breadth, type Statement } from './statements.ts';
 
+/** Entries one after the other. */
+class EntryList implements Entries {
+  length = 0;
+  private cell = new Uint16Array(4096);
+  private reading = new Uint8Array(4096);
+  private coef = new Float32Array(4096);
+
+  add(cell: number, reading: number, coefficient: number) {
+    if (this.length === this.cell.length) {
+      this.cell = widened(this.cell);
+      this.reading = widened(this.reading);
+      this.coef = widened(this.coef);
+    }
+    this.cell[this.length] = cell;
+    this.reading[this.length] = reading;
+    this.coef[this.length++] = coefficient;
+  }
+
+  done() {
+    return {
+      cell: this.cell.subarray(0, this.length),
+      reading: this.reading.subarray(0, this.length),
+      coef: this.coef.subarray(0, this.length),
+    };
+  }
+}
+
 /** Collects the sparse parts of the likelihood, view by view. */
 export class EntryColumns {
   private readonly start: Int32Array;
-  private readonly cell = new Column();
-  private readonly reading = new Column();
-  private readonly coef = new Column();
+  private readonly entries = new EntryList();
   private readonly lagStart: Int32Array;
-  private readonly lagCell = new Column();
-  private readonly lagReading = new Column();
-  private readonly lagCoef = new Column();
+  private readonly lagged = new EntryList();
 
   constructor(nViews: number) {
     this.start = new Int32Array(nViews + 1);
@@ -34,71 +58,66 @@ export class EntryColumns {
     calendar: Problem['calendar'],
     { lags, nLags }: { readonly lags: Int32Array; readonly nLags: Int32Array },
   ) {
-    const emit = (k: number, r: number, c: number) => {
-      this.cell.push(k);
-      this.reading.push(r);
-      this.coef.push(c);
-    };
+    const { entries } = this;
     for (const value of values) {
       const weight = value.weight * (value.uncertain ? 0.75 : 1);
       const exact = value.spans.every(({ lo, hi }) => lo === hi && within(calendar, lo));
       if (exact && !value.approximate) {
-        for (const { lo } of value.spans) exactEntries(lo, cells, calendar, weight, emit);
+        for (const { lo } of value.spans) exactEntries(lo, cells, calendar, weight, entries);
       } else if (exact)
-        for (const { lo } of value.spans) approximateEntries(lo, cells, weight, emit);
+        for (const { lo } of value.spans) approximateEntries(lo, cells, weight, entries);
       else
         coarseEntries(
           value.spans,
           cells,
           value.approximate ? Math.max(10, breadth(value.spans) / 2) : 0,
           weight,
-          emit,
+          entries,
         );
     }
     for (let l = 0; l < MAX_LAGS; l++) {
       if (l < nLags[source]!) this.addLag(values[0]!, lags[source * MAX_LAGS + l]!, cells);
-      this.lagStart[v * MAX_LAGS + l + 1] = this.lagCell.length;
+      this.lagStart[v * MAX_LAGS + l + 1] = this.lagged.length;
     }
   }
 
   private addLag(value: Statement['values'][number], lag: number, cells: EventCells) {
     const { lo, hi } = value.spans[0]!;
     if (value.spans.length === 1 && lo === hi) {
-      this.pushLag(cellOfDay(cells, lo - lag), OTHER_MOMENT, value.weight);
-      this.pushLag(cellOfDay(cells, lo - lag - 1), NEAR_MOMENT, value.weight / 2);
-      this.pushLag(cellOfDay(cells, lo - lag + 1), NEAR_MOMENT, value.weight / 2);
+      this.addLagged(cellOfDay(cells, lo - lag), OTHER_MOMENT, value.weight);
+      this.addLagged(cellOfDay(cells, lo - lag - 1), NEAR_MOMENT, value.weight / 2);
+      this.addLagged(cellOfDay(cells, lo - lag + 1), NEAR_MOMENT, value.weight / 2);
       return;
     }
     for (const span of value.spans) {
       overlaps(cells, span.lo - lag, span.hi - lag, (k, share) => {
-        this.pushLag(k, OTHER_MOMENT, value.weight * share);
-        this.pushLag(k, NEAR_MOMENT, value.weight * share);
+        this.addLagged(k, OTHER_MOMENT, value.weight * share);
+        this.addLagged(k, NEAR_MOMENT, value.weight * share);
       });
     }
   }
 
-  private pushLag(k: number, reading: number, coefficient: number) {
-    if (k < 0) return;
-    this.lagCell.push(k);
-    this.lagReading.push(reading);
-    this.lagCoef.push(coefficient);
+  private addLagged(k: number, reading: number, coefficient: number) {
+    if (k >= 0) this.lagged.add(k, reading, coefficient);
   }
 
   close(v: number) {
-    this.start[v + 1] = this.cell.length;
-    for (let l = 1; l <= MAX_LAGS; l++) this.lagStart[v * MAX_LAGS + l] ||= this.lagCell.length;
+    this.start[v + 1] = this.entries.length;
+    for (let l = 1; l <= MAX_LAGS; l++) this.lagStart[v * MAX_LAGS + l] ||= this.lagged.length;
   }
 
   done() {
+    const entries = this.entries.done();
+    const lagged = this.lagged.done();
     return {
       entryStart: this.start,
-      entryCell: new Uint16Array(this.cell.done()),
-      entryReading: new Uint8Array(this.reading.done()),
-      entryCoef: new Float32Array(this.coef.done()),
+      entryCell: entries.cell,
+      entryReading: entries.reading,
+      entryCoef: entries.coef,
       lagStart: this.lagStart,
-      lagCell: new Uint16Array(this.lagCell.done()),
-      lagReading: new Uint8Array(this.lagReading.done()),
-      lagCoef: new Float32Array(this.lagCoef.done()),
+      lagCell: lagged.cell,
+      lagReading: lagged.reading,
+      lagCoef: lagged.coef,
     };
   }
 }

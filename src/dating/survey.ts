@@ -19,7 +19,7 @@ export interface Survey extends Surroundings {
   readonly filled: Float32Array;
 }
 
-/** Dossiers above this many claims look at fewer single days round each claim. */
+/** Dossiers of more statements look at fewer days: near each claim, and far from all. */
 const LARGE = 3000;
 
 /** Looks a whole dossier over. */
