@@ -4,6 +4,7 @@ import { partsByEvidence } from './apart.ts';
 import { type Compiled, compile } from './compile.ts';
 import { explainEvent } from './explain.ts';
 import { leadsFor, trustByKind } from './leads.ts';
+import { releaseNames } from './release-names.ts';
 import { sourcesOf } from './reliability.ts';
 import { planFor, sample } from './run.ts';
 import type { Findings } from './say.ts';
@@ -53,7 +54,8 @@ export function fitted(
   const { pooling } = state;
   const weekdays = { ...averageWeekdays(problem, tally), pooling, evenWeek: false };
   const weights = weightsOf(compiled, tally, weekdays);
-  const findings = { evidence, compiled, tally, weights };
+  const names = releaseNames(evidence, compiled.releases.events);
+  const findings = { evidence, compiled, tally, weights, names };
   const explained = compiled.releases.events.map((_, e) => explainEvent(findings, e));
   const fit = { ...findings, weekdays, trust: trustByKind(evidence, explained.flat()) };
   return { dating: answer(fit, explained, seed, effort), fit };

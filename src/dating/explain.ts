@@ -1,4 +1,4 @@
-import { type Claim, type DayRange, isoOf } from '../evidence/index.ts';
+import { type Civil, type Claim, civilOf, type DayRange, isoOf } from '../evidence/index.ts';
 import { COPIED } from './attribution.ts';
 import {
   COVER_DATE,
@@ -59,7 +59,11 @@ function explainClaim(findings: Findings, v: number, c: number): ExplainedClaim 
       ? readingsOf(findings, v, claim, p_right)
       : plainReading(claim, p_right);
   const [best, ...others] = chances;
-  const say = (reading: Reading) => sayReading(findings, v, claim, reading, e);
+  const elsewhere = p_right >= 0.5 ? heldElsewhere(findings, v, claim) : undefined;
+  const say = (reading: Reading) =>
+    elsewhere && reading === 'right'
+      ? `as it says, but of ${elsewhere}`
+      : sayReading(findings, v, claim, reading, e);
   const bound = BOUNDS.has(claim.property) || claim.property === 'cover-date';
   return {
     row: claim.row,
@@ -104,6 +108,19 @@ function holds({ compiled, weights }: Findings, v: number, claim: Claim): number
     none *= 1 - massWhere(weights[problem.viewEvent[o]!]!, claim);
   }
   return 1 - none;
+}
+
+/** The event of which a claim holds that may concern several, where that is not the view's own. */
+function heldElsewhere(
+  { compiled: { problem }, weights, names }: Findings,
+  v: number,
+  claim: Claim,
+): string | undefined {
+  const mass = (u: number) => massWhere(weights[problem.viewEvent[u]!]!, claim);
+  let best = v;
+  for (let u = problem.viewRing[v]!; u !== v; u = problem.viewRing[u]!)
+    if (mass(u) > mass(best)) best = u;
+  return best === v || mass(v) >= 0.5 ? undefined : names[problem.viewEvent[best]!];
 }
 
 function massWhere({ days, p }: DayWeights, { property, date }: Claim): number {
@@ -166,7 +183,42 @@ function readingsOf(findings: Findings, v: number, claim: Claim, p_right: number
     sums.set(name, (sums.get(name) ?? 0) + p);
   }
   if (own.length > 1 || own[0]!.first !== own[0]!.last) foldLocal(sums, p_right);
+  else giveBack(sums, findings.weights[problem.viewEvent[v]!]!, own[0]!.first);
   return [...sums].map(([reading, p]) => ({ reading, p })).sort((a, b) => b.p - a.p);
+}
+
+/** Readings that are no slip on some days, and then leave the day right. */
+const LEAVES_RIGHT: readonly (readonly [Reading, (day: Civil, said: Civil) => boolean])[] = [
+  [
+    'swapped',
+    (day, said) =>
+      day.year === said.year && day.month === said.dayOfMonth && day.dayOfMonth === said.month,
+  ],
+  [
+    'first-of-month',
+    (day, said) => day.month === said.month && day.year === said.year && said.dayOfMonth === 1,
+  ],
+  [
+    'year-off',
+    (day, said) =>
+      Math.abs(day.year - said.year) === 1 &&
+      day.month === said.month &&
+      Math.abs(day.dayOfMonth - said.dayOfMonth) <= 1,
+  ],
+];
+
+/** Counts as right what such a reading has beyond the days on which it would be a slip. */
+function giveBack(sums: Map<Reading, number>, { days, p }: DayWeights, value: number) {
+  const said = civilOf(value);
+  for (const [reading, slips] of LEAVES_RIGHT) {
+    let most = 0;
+    days.forEach((day, j) => {
+      if (day !== value && slips(civilOf(day), said)) most += p[j]!;
+    });
+    const beyond = Math.max(0, (sums.get(reading) ?? 0) - most);
+    sums.set(reading, (sums.get(reading) ?? 0) - beyond);
+    sums.set('right', (sums.get('right') ?? 0) + beyond);
+  }
 }
 
 const LOCAL_READINGS: readonly Reading[] = [

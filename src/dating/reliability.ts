@@ -18,7 +18,7 @@ const WORDS: readonly string[] = [
   'a year off about New Year',
   'another moment of the release',
   'a row out of step',
-  'one day for many',
+  'one day filled in for many',
   'the day of another market or wave',
   'no known way',
   'another moment of the release',
@@ -140,5 +140,5 @@ function lagWords(lags: Int32Array, tally: Tally, s: number): string {
   for (let l = 1; l < MAX_LAGS; l++)
     if (tally.lags[s * MAX_LAGS + l]! > tally.lags[s * MAX_LAGS + best]!) best = l;
   const lag = lags[s * MAX_LAGS + best]!;
-  return `${WORDS[OTHER_MOMENT]}, ${sayLength(lag)} ${lag > 0 ? 'after' : 'before'}`;
+  return `${WORDS[OTHER_MOMENT]}, ${sayLength(lag)} ${lag > 0 ? 'after' : 'before'} it`;
 }

@@ -1,6 +1,5 @@
 import { type Claim, civilOf, type Evidence, sayDay } from '../evidence/index.ts';
 import type { Compiled } from './compile.ts';
-import type { ReleaseEvent } from './events.ts';
 import { FEW_DAYS_REACH } from './kernels.ts';
 import { MAX_LAGS } from './problem.ts';
 import { ROW_SHIFT, SIBLING } from './readings.ts';
@@ -16,6 +15,8 @@ export interface Findings {
   readonly tally: Tally;
   /** Distribution of each event's day. */
   readonly weights: readonly DayWeights[];
+  /** What each event is called, article included. */
+  readonly names: readonly string[];
 }
 
 /** A reading of a claim in words that follow *it is most probably*. */
@@ -97,7 +98,7 @@ function sayLag({ compiled: { problem }, tally }: Findings, v: number): string {
 }
 
 function linked(
-  { evidence, compiled: { problem, releases }, weights }: Findings,
+  { compiled: { problem }, weights, names }: Findings,
   v: number,
   reading: number,
 ): string {
@@ -112,7 +113,7 @@ function linked(
     });
     if (mass <= most) continue;
     most = mass;
-    best = nameOfEvent(evidence, releases.events[problem.linkEvent[j]!]!);
+    best = names[problem.linkEvent[j]!]!;
   }
   return best || 'another release';
 }
@@ -207,13 +208,4 @@ function sayNoise(findings: Findings, v: number, e: number): string {
   if (property(v) !== 'on-sale' || other === undefined)
     return 'simply wrong: no known slip explains it';
   return `simply wrong; it is ${OTHER_DATES[property(other)]}`;
-}
-
-/** What a release is called in a sentence: a printing that it holds, or its product. */
-function nameOfEvent(
-  { printings, products }: Evidence,
-  { members, product }: ReleaseEvent,
-): string {
-  const title = products.find(({ id }) => id === product)?.title ?? product;
-  return members.length > 0 ? printings[members[0]!]!.id : title;
 }
