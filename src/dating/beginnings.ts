@@ -41,7 +41,7 @@ export function beginnings(
   const fits = believed.map((source, b) => {
     const state = createState(problem, kinds, chance(seed * 1009 + 500 + b));
     const list: number[] = [];
-    warmUp(problem, state, shop, { source, sweeps, parents: false }, (i) => {
+    warmUp(problem, state, shop, { source, sweeps, parents: false, every: 1 }, (i) => {
       if (i >= sweeps / 2) list.push(fitOf(problem, state));
       onSweep();
     });
@@ -51,25 +51,35 @@ export function beginnings(
   return spreadOut(shares, chains).map((b) => believed[b]!);
 }
 
+/** How a chain begins. */
+export interface Beginning {
+  /** The source that is believed, or −1. */
+  readonly source: number;
+  readonly sweeps: number;
+  /** Whether sources may derive from each other. */
+  readonly parents: boolean;
+  /** Lags and parents are drawn every so many sweeps. */
+  readonly every: number;
+}
+
 /**
  * Warms up a chain. Weekdays are even at first, and a believed source is free to have a lag in the
  * second half only: before rates are known, a weekday habit feeds on itself.
- *
- * @param begun the source believed, or −1; how many sweeps; whether sources may derive from each other
  */
 export function warmUp(
   problem: Problem,
   state: State,
   shop: Workshop,
-  begun: { readonly source: number; readonly sweeps: number; readonly parents: boolean },
+  begun: Beginning,
   onSweep: (i: number) => void,
 ): void {
-  const { source, sweeps, parents } = begun;
+  const { source, sweeps, parents, every } = begun;
   if (source >= 0) believe(problem, state, source);
   for (let i = 0; i < sweeps; i++) {
     state.evenWeek = i < sweeps * WEEKDAYS_FROM;
     const believed = i < sweeps * FREE_FROM ? source : -1;
-    sweep(problem, state, shop, { lags: true, parents, believed });
+    const lags = i % every === 0;
+    sweep(problem, state, shop, { lags, parents: lags && parents, believed });
     onSweep(i);
   }
 }

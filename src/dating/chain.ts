@@ -1,7 +1,7 @@
 import { drawReadings } from './attribution.ts';
 import { drawTogether } from './coincidence.ts';
 import { drawDay, fillProduct, liftDay, setDay } from './days.ts';
-import { drawDescent, hold, isHeld } from './derivation.ts';
+import { drawDescent, hold, viewsChanged } from './derivation.ts';
 import { drawDirection } from './flip.ts';
 import { drawGroup, type Group } from './groups.ts';
 import type { Kinship } from './kinship.ts';
@@ -86,19 +86,19 @@ function drawSource(
 ) {
   const views = viewsOf[s]!;
   if (views.length === 0) return;
-  let prediction = predictViews(problem, state, views);
+  let prediction = predictViews(problem, state, views, problem.nLags[s]!);
   const lag = drawLag(problem, state, s, views, prediction);
   if (lag !== state.lagOf[s]) {
     changeViews(problem, state, views, () => {
       state.lagOf[s] = lag;
       fillShares(state.rates, problem, state.lagOf);
     });
-    prediction = predictViews(problem, state, views);
+    prediction = predictViews(problem, state, views, 0);
   }
   if (!parents) return;
   const descent = drawDescent(problem, state, s, kin, prediction);
-  if (isHeld(state, s, kin, descent)) return;
-  changeViews(problem, state, views, () => hold(problem, state, s, kin, descent));
+  const changed = viewsChanged(problem, state, s, kin, descent);
+  changeViews(problem, state, changed, () => hold(problem, state, s, kin, descent));
 }
 
 /** Draws everything that is learned, given days and readings. */

@@ -8,17 +8,24 @@ import type { State } from './state.ts';
 
 /** A value is written down wrong when copied with this chance. Judgement. */
 const MISCOPY = 0.03;
+/** Probability of a view's value, if it was taken from another, by how the two compare. Judgement. */
+const MATCHES = [1 - MISCOPY, 0.05, 0.002, 1e-4, MISCOPY / 12, MISCOPY / 600] as const;
 
 /** Probability of a view's value, if it was taken from another view of the same release. */
 export function matchOf(problem: Problem, v: number, from: number): number {
+  return MATCHES[comparison(problem, v, from)]!;
+}
+
+/** How a view's value compares with another, as an index into `MATCHES`. */
+function comparison(problem: Problem, v: number, from: number): number {
   const lo = problem.viewLo[v]!;
   const hi = problem.viewHi[v]!;
   const lo2 = problem.viewLo[from]!;
   const hi2 = problem.viewHi[from]!;
-  if (lo <= lo2 && hi2 <= hi) return 1 - MISCOPY;
-  if (lo2 <= lo && hi <= hi2) return lo === hi && lo === lo2 ? 0.05 : 0.002;
-  if (lo !== hi || lo2 !== hi2) return 1e-4;
-  return Math.abs(lo - lo2) <= 10 ? MISCOPY / 12 : MISCOPY / 600;
+  if (lo <= lo2 && hi2 <= hi) return 0;
+  if (lo2 <= lo && hi <= hi2) return lo === hi && lo === lo2 ? 1 : 2;
+  if (lo !== hi || lo2 !== hi2) return 3;
+  return Math.abs(lo - lo2) <= 10 ? 4 : 5;
 }
 
 /**
@@ -49,6 +56,7 @@ export interface ParentWeights {
  * peer.
  *
  * @param prediction of the source's views, which lie in the order of its runs
+ * @param only the one source that is weighed against none, where it is one
  */
 export function weighParents(
   problem: Problem,
@@ -56,13 +64,14 @@ export function weighParents(
   s: number,
   { prior, runsOf }: Kinship,
   prediction: Prediction,
+  only?: number,
 ): ParentWeights {
   const runs = runsOf[s]!;
   const grid = prediction.plain.length > LARGE ? NO_TILT : TILTS;
   const now = grid[state.random.below(grid.length)]!;
   const tilts = grid.map((tilt) => tilt - now);
   const tilted = tiltPredictions(problem, state, runs, prediction, tilts);
-  const gains = gainsOf(problem, state, runs, tilted, tilts.length);
+  const gains = gainsOf(problem, state, runs, tilted, tilts.length, only);
   const possible = (q: number) =>
     prior[s * problem.nSources + q]! > Number.NEGATIVE_INFINITY && !descends(state, q, s);
   const candidates = [-1, ...[...gains.keys()].filter(possible)];
@@ -120,14 +129,22 @@ export function noDescent(s: number, { runsOf }: Kinship): Descent {
   return { parent: -1, copied: new Uint8Array(runsOf[s]!.length), tilt: 0 };
 }
 
-/** Whether a source is held to have its days from there already. */
-export function isHeld(state: State, s: number, { runsOf }: Kinship, descent: Descent): boolean {
-  const { parent, copied, tilt } = descent;
-  return (
-    parent === state.parentOf[s] &&
-    tilt === 0 &&
-    runsOf[s]!.every((run, at) => state.runCopied[run] === copied[at])
-  );
+/** Views of a source that are worth something else once it is held to have its days from there. */
+export function viewsChanged(
+  { runStart, runViews }: Problem,
+  state: State,
+  s: number,
+  { runsOf }: Kinship,
+  { parent, copied, tilt }: Descent,
+): Int32Array {
+  const other = parent !== state.parentOf[s];
+  const views: number[] = [];
+  runsOf[s]!.forEach((run, at) => {
+    const was = state.runCopied[run]!;
+    if (tilt === 0 && was === copied[at] && !(other && was === 1)) return;
+    for (let m = runStart[run]!; m < runStart[run + 1]!; m++) views.push(runViews[m]!);
+  });
+  return Int32Array.from(views);
 }
 
 /** Holds a source to have its days from there. */
@@ -196,27 +213,50 @@ function gainsOf(
   runs: readonly number[],
   tilted: Float64Array,
   n: number,
+  only?: number,
 ): Map<number, Float64Array> {
-  const gains = new Map<number, Float64Array>();
+  const { viewEvent, viewStart, viewSource, viewRun, runGroup } = problem;
+  const gains: (Float64Array | undefined)[] = new Array(problem.nSources).fill(undefined);
+  const others: number[] = [];
   const rate = state.copyRate[0]!;
+  const logs = new Float64Array(MATCHES.length * n);
   let j = 0;
   runs.forEach((run, at) => {
-    const group = problem.runGroup[run]!;
+    const group = runGroup[run]!;
     for (let m = problem.runStart[run]!; m < problem.runStart[run + 1]!; m++, j++) {
       const v = problem.runViews[m]!;
-      const e = problem.viewEvent[v]!;
-      for (let o = problem.viewStart[e]!; o < problem.viewStart[e + 1]!; o++) {
-        if (o === v || problem.viewRun[o]! < 0 || problem.runGroup[problem.viewRun[o]!] !== group)
-          continue;
-        const gain = gains.get(problem.viewSource[o]!) ?? new Float64Array(runs.length * n);
-        gains.set(problem.viewSource[o]!, gain);
-        const match = rate * matchOf(problem, v, o);
-        for (let t = 0; t < n; t++)
-          gain[at * n + t]! += Math.log(match / tilted[j * n + t]! + 1 - rate);
+      const e = viewEvent[v]!;
+      logs.fill(Number.NaN);
+      for (let o = viewStart[e]!; o < viewStart[e + 1]!; o++) {
+        if (only !== undefined && viewSource[o] !== only) continue;
+        if (o === v || viewRun[o]! < 0 || runGroup[viewRun[o]!] !== group) continue;
+        const c = comparison(problem, v, o) * n;
+        if (Number.isNaN(logs[c]))
+          fillLogs(logs, c, rate * MATCHES[c / n]!, 1 - rate, tilted, j, n);
+        let gain = gains[viewSource[o]!];
+        if (!gain) {
+          gain = new Float64Array(runs.length * n);
+          gains[viewSource[o]!] = gain;
+          others.push(viewSource[o]!);
+        }
+        for (let t = 0; t < n; t++) gain[at * n + t]! += logs[c + t]!;
       }
     }
   });
-  return gains;
+  return new Map(others.map((q) => [q, gains[q]!]));
+}
+
+/** Logs of how much better copying explains a view, under each tilt. */
+function fillLogs(
+  logs: Float64Array,
+  at: number,
+  match: number,
+  plain: number,
+  tilted: Float64Array,
+  j: number,
+  n: number,
+): void {
+  for (let t = 0; t < n; t++) logs[at + t] = Math.log(match / tilted[j * n + t]! + plain);
 }
 
 /** Whether a source's chain of parents reaches another. */

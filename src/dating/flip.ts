@@ -1,4 +1,4 @@
-import { hold, noDescent, weighParents } from './derivation.ts';
+import { hold, noDescent, viewsChanged, weighParents } from './derivation.ts';
 import type { Kinship } from './kinship.ts';
 import { changeViews, predictViews } from './predict.ts';
 import type { Problem } from './problem.ts';
@@ -18,7 +18,9 @@ export function drawDirection(
   viewsOf: readonly Int32Array[],
 ): number {
   const q = state.parentOf[s]!;
-  changeViews(problem, state, viewsOf[s]!, () => hold(problem, state, s, kin, noDescent(s, kin)));
+  const none = noDescent(s, kin);
+  const changed = viewsChanged(problem, state, s, kin, none);
+  changeViews(problem, state, changed, () => hold(problem, state, s, kin, none));
   const forth = oddsOf(problem, state, s, q, kin, viewsOf);
   const back = oddsOf(problem, state, q, s, kin, viewsOf);
   return state.random.uniform() < 1 / (1 + Math.exp(back - forth)) ? s : q;
@@ -33,8 +35,8 @@ function oddsOf(
   kin: Kinship,
   viewsOf: readonly Int32Array[],
 ): number {
-  const prediction = predictViews(problem, state, viewsOf[s]!);
-  const { candidates, tilts, logs } = weighParents(problem, state, s, kin, prediction);
+  const prediction = predictViews(problem, state, viewsOf[s]!, 0);
+  const { candidates, tilts, logs } = weighParents(problem, state, s, kin, prediction, from);
   const place = candidates.indexOf(from);
   if (place < 0) return Number.NEGATIVE_INFINITY;
   const n = tilts.length;

@@ -1,4 +1,4 @@
-import { fillLikelihood, fillRow } from './likelihood.ts';
+import { fillLikelihood, fillRow, withCopying } from './likelihood.ts';
 import { LOCAL, MAX_LAGS, type Problem } from './problem.ts';
 import { N_READINGS, RIGHT } from './readings.ts';
 import type { State } from './state.ts';
@@ -50,42 +50,56 @@ function takeOut(
   for (let k = 0; k < n; k++) weights[at + k]! /= state.row[k]!;
 }
 
-/** Predicts each view of a source over what every other source's statements leave of its day. */
-export function predictViews(problem: Problem, state: State, views: Int32Array): Prediction {
-  const { row, rest } = state;
+/**
+ * Predicts each view of a source over what every other source's statements leave of its day.
+ *
+ * @param lags how many of the source's candidate lags are asked for
+ */
+export function predictViews(
+  problem: Problem,
+  state: State,
+  views: Int32Array,
+  lags: number,
+): Prediction {
   const plain = new Float64Array(views.length);
   const right = new Float64Array(views.length);
   const lagged = new Float64Array(views.length * MAX_LAGS);
   for (let j = 0; j < views.length; j++) {
     const v = views[j]!;
-    const n = leaveRest(problem, state, v);
-    fillRow(problem, state, v);
-    let total = 0;
-    let own = 0;
-    for (let k = 0; k < n; k++) {
-      total += rest[k]!;
-      own += rest[k]! * row[k]!;
-    }
+    const { total, own } = leaveRest(problem, state, v);
     plain[j] = own / total;
     right[j] = rightOf(problem, state, v) / total;
-    for (let l = 0; l < MAX_LAGS; l++)
+    for (let l = 0; l < lags; l++)
       lagged[j * MAX_LAGS + l] = laggedOf(problem, state, v, l) / total;
   }
   return { plain, right, lagged };
 }
 
-/** Fills `state.rest` with an event's product without what a view's source says of it in its runs. */
-function leaveRest(problem: Problem, state: State, v: number): number {
+/**
+ * Fills `state.rest` with an event's product without what a view's source says of it in its runs, and
+ * sums it, alone and times the view's own likelihood.
+ */
+function leaveRest(problem: Problem, state: State, v: number): { total: number; own: number } {
   const { viewStart, viewSource, viewRun } = problem;
+  const { row, rest } = state;
   const e = problem.viewEvent[v]!;
   const from = problem.cellStart[e]!;
   const n = problem.cellStart[e + 1]! - from;
-  for (let k = 0; k < n; k++) state.rest[k] = state.product[from + k]!;
+  for (let k = 0; k < n; k++) rest[k] = state.product[from + k]!;
   for (let o = viewStart[e]!; o < viewStart[e + 1]!; o++) {
-    if (viewSource[o] === viewSource[v] && viewRun[o]! >= 0)
-      takeOut(problem, state, o, state.rest, 0, n);
+    if (o !== v && viewSource[o] === viewSource[v] && viewRun[o]! >= 0)
+      takeOut(problem, state, o, rest, 0, n);
   }
-  return n;
+  fillRow(problem, state, v);
+  const copied = state.copyOf[v]! >= 0;
+  let total = 0;
+  let own = 0;
+  for (let k = 0; k < n; k++) {
+    rest[k]! /= copied ? withCopying(state, v, row[k]!) : row[k]!;
+    total += rest[k]!;
+    own += rest[k]! * row[k]!;
+  }
+  return { total, own };
 }
 
 function rightOf(problem: Problem, { rest, rates }: State, v: number): number {

@@ -15,7 +15,7 @@ export interface Plan {
   readonly chains: number;
   readonly warmUp: number;
   readonly keep: number;
-  /** Lags and parents are drawn every so many sweeps: with much evidence they hardly move. */
+  /** Lags and parents are drawn every so many kept sweeps: with much evidence they hardly move. */
   readonly sources: number;
 }
 
@@ -102,7 +102,8 @@ export function sample(
     const guarded = c % 2 === 1;
     const own = guarded ? { ...shop, kin: citedOnly(evidence, shop.kin) } : shop;
     state = createState(problem, kinds, chance(seed * 1009 + c));
-    warmUp(problem, state, own, { source, sweeps: plan.warmUp, parents: true }, swept);
+    const every = Math.ceil(plan.sources / 3);
+    warmUp(problem, state, own, { source, sweeps: plan.warmUp, parents: true, every }, swept);
     const batch = Math.ceil((plan.keep * plan.chains) / BATCHES);
     for (let i = 0; i < plan.keep; i++) {
       if (i % batch === 0) beginBatch(tally, problem, guarded);
