@@ -6,19 +6,19 @@ import type { Tally } from './tally.ts';
 import type { DatedPrinting, ExplainedClaim, Sequence } from './types.ts';
 import { sayWhy } from './why.ts';
 
-/** What is answered of one printing, given its event and what its claims were explained as. */
-export function datedPrinting(
-  { evidence, compiled, weights }: Findings,
-  i: number,
+/** What is answered of an event, the same for each of its printings. */
+export type DatedEvent = Omit<DatedPrinting, 'id' | 'together'>;
+
+/** What is answered of one event, given what its claims were explained as. */
+export function datedEvent(
+  { evidence, weights }: Findings,
   e: number,
   claims: readonly ExplainedClaim[],
-): DatedPrinting {
-  const { releases } = compiled;
+): DatedEvent {
   const spread = weights[e]!;
   const best = bestDay(spread);
   const run = shortestRun(spread, 0.95);
   const { days, p } = fewestDays(spread, 0.999);
-  const { id } = evidence.printings[i]!;
   const state = claims.length === 0 ? 'bounded' : best.p >= 0.5 ? 'day' : 'window';
   const why = sayWhy(evidence, {
     day: best.day,
@@ -29,7 +29,6 @@ export function datedPrinting(
     claims,
   });
   return {
-    id,
     best: isoOf(best.day),
     edtf: edtfOf(best, run),
     p_best: best.p,
@@ -38,12 +37,20 @@ export function datedPrinting(
     days: Array.from(days, (d, j) => [isoOf(d), p[j]!] as const),
     state,
     modes: modesOf(spread).map(({ from, to, p }) => ({ from: isoOf(from), to: isoOf(to), p })),
-    together: releases.events[e]!.members.filter((j) => j !== i).map(
-      (j) => evidence.printings[j]!.id,
-    ),
     claims,
     why,
   };
+}
+
+/** What is answered of one printing of an event. */
+export function datedPrinting(
+  { evidence, compiled: { releases } }: Findings,
+  i: number,
+  { claims, why, ...dated }: DatedEvent,
+): DatedPrinting {
+  const others = releases.events[releases.eventOf[i]!]!.members.filter((j) => j !== i);
+  const together = others.map((j) => evidence.printings[j]!.id);
+  return { id: evidence.printings[i]!.id, ...dated, together, claims, why };
 }
 
 /** A day where one is known, marked uncertain below nine in ten; else the run that holds 95 %. */

@@ -1,7 +1,7 @@
 import type { Evidence } from '../evidence/index.ts';
 import { compile } from './compile.ts';
 import { releasesOf } from './events.ts';
-import { sample } from './run.ts';
+import { planFor, sample } from './run.ts';
 import { type DayWeights, spreadDays } from './spread.ts';
 import { averageCells } from './tally.ts';
 
@@ -9,7 +9,7 @@ import { averageCells } from './tally.ts';
 const PRIOR_ODDS = 0.05;
 /** Claims on a printing of its own that it takes to set it apart. */
 const LEAST_CLAIMS = 2;
-/** A short look: whether one day or two is a question of large odds. */
+/** A short look, shorter where there is much to see: whether one day or two is a question of large odds. */
 const LOOK = { begin: 0, chains: 1, warmUp: 12, keep: 12, sources: 2 };
 
 /**
@@ -27,7 +27,9 @@ export function partsByEvidence(evidence: Evidence, seed: number): ReadonlyMap<s
   const alone = new Map(doubted.flatMap((group) => group.map((id, n) => [id, n + 1] as const)));
   const part = partOf(evidence, alone);
   const { problem, releases } = compile(part, alone);
-  const cells = averageCells(sample(part, problem, LOOK, seed).tally);
+  const quick = planFor(problem, 'first');
+  const plan = quick.chains === 1 ? quick : LOOK;
+  const cells = averageCells(sample(part, problem, plan, seed).tally);
   const range = problem.last - problem.first + 1;
   for (const group of doubted) {
     const heads: DayWeights[] = [];

@@ -1,5 +1,5 @@
 import { type Evidence, type SourceKind, weekdayOf } from '../evidence/index.ts';
-import { datedPrinting, monteCarloError, sequencesOf } from './answer.ts';
+import { datedEvent, datedPrinting, monteCarloError, sequencesOf } from './answer.ts';
 import { partsByEvidence } from './apart.ts';
 import { type Compiled, compile } from './compile.ts';
 import { explainEvent } from './explain.ts';
@@ -72,12 +72,12 @@ function answer(
   const orders = [...releases.orders, ...releases.weakOrders];
   const events = orderEvents(weights, orders).filter((e) => releases.events[e]!.members.length > 0);
   const first = firstEvents(weights, orders);
+  const dated = explained.map((claims, e) => datedEvent(fit, e, claims));
   const idsOf = (e: number) => releases.events[e]!.members.map((i) => evidence.printings[i]!.id);
   return {
-    printings: evidence.printings.map((_, i) => {
-      const e = releases.eventOf[i]!;
-      return datedPrinting(fit, i, e, explained[e]!);
-    }),
+    printings: evidence.printings.map((_, i) =>
+      datedPrinting(fit, i, dated[releases.eventOf[i]!]!),
+    ),
     order: events.flatMap(idsOf),
     first: [...first]
       .flatMap(([e, p]) => idsOf(e).map((id) => ({ id, p })))

@@ -75,7 +75,7 @@ function explainClaim(findings: Findings, v: number, c: number): ExplainedClaim 
     reading: best!.reading,
     p_reading: round(best!.p),
     others: others
-      .filter(({ p }) => p >= 0.02)
+      .filter(({ p }) => p >= WORTH_NAMING)
       .slice(0, 3)
       .map(({ reading, p }) => ({ reading, explanation: say(reading), p: round(p) })),
     slip: p_right < 0.5 && !bound,
@@ -166,7 +166,12 @@ interface Chance {
   readonly p: number;
 }
 
-/** Readings of an on-sale claim with their probability, likeliest first. */
+/** Least probability of a reading that is named. */
+const WORTH_NAMING = 0.02;
+/** Room for the probability of each reading of a claim. */
+const sums = new Map<Reading, number>();
+
+/** Readings of an on-sale claim that are worth naming, with their probability, likeliest first. */
 function readingsOf(findings: Findings, v: number, claim: Claim, p_right: number): Chance[] {
   const { problem, statements } = findings.compiled;
   if (problem.viewRing[v] !== v && p_right >= 0.5) return [{ reading: 'right', p: p_right }];
@@ -176,7 +181,7 @@ function readingsOf(findings: Findings, v: number, claim: Claim, p_right: number
     main.length !== own.length || main[0]!.lo < own[0]!.first || main.at(-1)!.hi > own.at(-1)!.last;
   if (pen)
     return [{ reading: p_right >= 0.5 ? 'right' : 'pen', p: Math.max(p_right, 1 - p_right) }];
-  const sums = new Map<Reading, number>();
+  sums.clear();
   const row = v * (N_READINGS + 1);
   for (const [r, name] of NAMES) {
     const p = findings.tally.readings[row + r]! / findings.tally.explained;
@@ -184,7 +189,11 @@ function readingsOf(findings: Findings, v: number, claim: Claim, p_right: number
   }
   if (own.length > 1 || own[0]!.first !== own[0]!.last) foldLocal(sums, p_right);
   else giveBack(sums, findings.weights[problem.viewEvent[v]!]!, own[0]!.first);
-  return [...sums].map(([reading, p]) => ({ reading, p })).sort((a, b) => b.p - a.p);
+  const most = Math.max(...sums.values());
+  const chances: Chance[] = [];
+  for (const [reading, p] of sums)
+    if (p >= WORTH_NAMING || p === most) chances.push({ reading, p });
+  return chances.sort((a, b) => b.p - a.p);
 }
 
 /** Readings that are no slip on some days, and then leave the day right. */

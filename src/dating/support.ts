@@ -19,13 +19,13 @@ export function rangeOf(statements: readonly Statement[]): { first: number; last
       if (Number.isFinite(hi)) days.push(hi);
     }
   }
-  days.sort((a, b) => a - b);
   if (days.length === 0) return { first: 0, last: -1 };
-  const cut = Math.floor(days.length / 200);
-  const middle = days[days.length >> 1]!;
+  const sorted = new Float64Array(days).sort();
+  const cut = Math.floor(sorted.length / 200);
+  const middle = sorted[sorted.length >> 1]!;
   return {
-    first: Math.max(EARLIEST, middle - MOST_DAYS, days[cut]! - MARGIN),
-    last: Math.min(LATEST, middle + MOST_DAYS, days[days.length - 1 - cut]! + MARGIN),
+    first: Math.max(EARLIEST, middle - MOST_DAYS, sorted[cut]! - MARGIN),
+    last: Math.min(LATEST, middle + MOST_DAYS, sorted[sorted.length - 1 - cut]! + MARGIN),
   };
 }
 

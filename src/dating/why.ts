@@ -21,8 +21,8 @@ export interface Answer {
 
 /** Why a printing is dated as it is, in a sentence or two; what decides stands between asterisks. */
 export function sayWhy(evidence: Evidence, answer: Answer): string {
-  const sources = new Map(evidence.sources.map((s) => [s.id, s.title ?? s.id]));
-  const name = (c: ExplainedClaim) => sources.get(c.source) ?? c.source;
+  const name = (c: ExplainedClaim) =>
+    evidence.sources.find(({ id }) => id === c.source)?.title ?? c.source;
   if (answer.state === 'open')
     return 'Nothing in the dossier bounds this day. A first dated claim is what to add.';
   if (answer.state === 'bounded') {
