@@ -58,13 +58,14 @@ function explainClaim(findings: Findings, v: number, c: number): ExplainedClaim 
     claim.property === 'on-sale'
       ? readingsOf(findings, v, claim, p_right)
       : plainReading(claim, p_right);
-  const [best, ...others] = chances;
+  const bound = BOUNDS.has(claim.property) || claim.property === 'cover-date';
+  const slip = p_right < 0.5 && !bound;
+  const [best, ...others] = slip ? wrongFirst(chances) : chances;
   const elsewhere = p_right >= 0.5 ? heldElsewhere(findings, v, claim) : undefined;
   const say = (reading: Reading) =>
     elsewhere && reading === 'right'
       ? `as it says, but of ${elsewhere}`
       : sayReading(findings, v, claim, reading, e);
-  const bound = BOUNDS.has(claim.property) || claim.property === 'cover-date';
   return {
     row: claim.row,
     source: claim.source,
@@ -78,9 +79,15 @@ function explainClaim(findings: Findings, v: number, c: number): ExplainedClaim 
       .filter(({ p }) => p >= WORTH_NAMING)
       .slice(0, 3)
       .map(({ reading, p }) => ({ reading, explanation: say(reading), p: round(p) })),
-    slip: p_right < 0.5 && !bound,
+    slip,
     span: spanOf(claim),
   };
+}
+
+/** The likeliest way of being wrong before that of being right. */
+function wrongFirst(chances: readonly Chance[]): readonly Chance[] {
+  const wrong = chances.find(({ reading }) => reading !== 'right');
+  return wrong ? [wrong, ...chances.filter((chance) => chance !== wrong)] : chances;
 }
 
 const BOUNDS = new Set([
@@ -188,7 +195,10 @@ function readingsOf(findings: Findings, v: number, claim: Claim, p_right: number
     sums.set(name, (sums.get(name) ?? 0) + p);
   }
   if (own.length > 1 || own[0]!.first !== own[0]!.last) foldLocal(sums, p_right);
-  else giveBack(sums, findings.weights[problem.viewEvent[v]!]!, own[0]!.first);
+  else {
+    giveBack(sums, findings.weights[problem.viewEvent[v]!]!, own[0]!.first);
+    reconcile(sums, p_right);
+  }
   const most = Math.max(...sums.values());
   const chances: Chance[] = [];
   for (const [reading, p] of sums)
@@ -220,6 +230,7 @@ const LEAVES_RIGHT: readonly (readonly [Reading, (day: Civil, said: Civil) => bo
 function giveBack(sums: Map<Reading, number>, { days, p }: DayWeights, value: number) {
   const said = civilOf(value);
   for (const [reading, slips] of LEAVES_RIGHT) {
+    if ((sums.get(reading) ?? 0) < WORTH_NAMING) continue;
     let most = 0;
     days.forEach((day, j) => {
       if (day !== value && slips(civilOf(day), said)) most += p[j]!;
@@ -228,6 +239,33 @@ function giveBack(sums: Map<Reading, number>, { days, p }: DayWeights, value: nu
     sums.set(reading, (sums.get(reading) ?? 0) - beyond);
     sums.set('right', (sums.get('right') ?? 0) + beyond);
   }
+}
+
+/** Readings under which a value of one day is not the day of release. */
+const WRONG: readonly Reading[] = [
+  'next-day',
+  'few-days',
+  'swapped',
+  'first-of-month',
+  'year-off',
+  'other-moment',
+  'cover-date',
+  'noise',
+];
+
+/**
+ * Brings readings, which are counted in some chains, in line with the days, which are averaged over
+ * all: those that are wrong make up no more than `1 - p_right`, and "right" no more than `p_right`.
+ */
+function reconcile(sums: Map<Reading, number>, p_right: number) {
+  const right = sums.get('right') ?? 0;
+  let wrong = 0;
+  for (const reading of WRONG) wrong += sums.get(reading) ?? 0;
+  const moved = Math.max(0, wrong - (1 - p_right)) - (wrong > 0 ? Math.max(0, right - p_right) : 0);
+  if (moved === 0) return;
+  for (const reading of WRONG)
+    sums.set(reading, ((sums.get(reading) ?? 0) * (wrong - moved)) / wrong);
+  sums.set('right', right + moved);
 }
 
 const LOCAL_READINGS: readonly Reading[] = [

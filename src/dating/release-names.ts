@@ -17,7 +17,8 @@ export function releaseNames(
   const names = namesOf(rows.filter((row) => row !== undefined));
   return events.map(({ product }, e) => {
     const row = rows[e];
-    return `the ${row ? names.get(row.id)!.short : (titles.get(product) ?? product)}`;
+    const title = titles.get(product) ?? product;
+    return `the ${row ? names.get(row.id)!.short : title.replace(/^The /, '')}`;
   });
 }
 

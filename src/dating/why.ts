@@ -73,6 +73,9 @@ function sayAgainst(answer: Answer, name: (c: ExplainedClaim) => string): string
   return bound ? `${BOUNDS[bound.property]} ${sayEdtf(bound.value)} (${name(bound)}).` : '';
 }
 
+/** Probability from which a slip may yet be right. Judgement, no source. */
+const MAY_BE_RIGHT = 0.2;
+
 /** The surest slip; where the day is in doubt, the one that may yet be right. */
 function slipToName({ p, claims }: Answer): ExplainedClaim | undefined {
   const slips = claims.filter((c) => c.slip);
@@ -86,12 +89,16 @@ const BOUNDS: Readonly<Record<string, string>> = {
   'not-before': 'It was not out before',
 };
 
-function saySlip({ property, value, p_reading, explanation }: ExplainedClaim, who: string): string {
+function saySlip(
+  { property, value, p_right, p_reading, explanation }: ExplainedClaim,
+  who: string,
+): string {
   const said =
     property === 'on-sale'
       ? sayEdtf(value)
       : `the ${property.replaceAll('-', ' ')} ${sayEdtf(value)}`;
   const capital = said.charAt(0).toUpperCase() + said.slice(1);
+  if (p_right >= MAY_BE_RIGHT) return `${capital} in ${who} may yet be right.`;
   const surely = p_reading >= 0.5 ? 'most probably' : 'perhaps';
   return `${capital} in ${who} is ${surely} ${explanation}.`;
 }
