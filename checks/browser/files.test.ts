@@ -76,7 +76,7 @@ describe.skipIf(!CAN_RUN)('the page over real files (needs a Chromium)', () => {
       .poll(() => said(page))
       .toBe('Add the printing Korean, Road Tin, RT-2, foil: done.');
     await page.keyboard.press('Control+z');
-    await expect.poll(() => stage.textOf('printings.csv')).toBe(before);
+    await expect.poll(() => stage.textOf('printings.csv'), { timeout: 10_000 }).toBe(before);
     await page.getByRole('heading', { name: 'No such printing' }).waitFor();
     expect(wrongs).toEqual([]);
     await page.context().close();
@@ -119,8 +119,9 @@ describe.skipIf(!CAN_RUN)('the page over real files (needs a Chromium)', () => {
     const id = (await page.evaluate(() => location.hash)).replace('#/products/', '');
     const added = `${id},Pudełko zimowe,,,,,12.50,PLN\n`;
     await expect.poll(() => stage.textOf('products.csv')).toBe(before + added);
+    await expect.poll(() => said(page)).toBe('Add the product Pudełko zimowe: done.');
     await page.keyboard.press('Control+z');
-    await expect.poll(() => stage.textOf('products.csv')).toBe(before);
+    await expect.poll(() => stage.textOf('products.csv'), { timeout: 10_000 }).toBe(before);
     expect(wrongs).toEqual([]);
     await page.context().close();
   });
