@@ -9,6 +9,8 @@ export interface Order {
   readonly earlier: number;
   readonly later: number;
   readonly strict: boolean;
+  /** Where not strict, the weight of one day for both; 1 if left out. */
+  readonly sameDay?: number;
 }
 
 /** What going through every combination of days gives. */
@@ -40,12 +42,21 @@ export function enumerateSequence(events: readonly Event[], orders: readonly Ord
     const { first, weights: own } = events[i]!;
     own.forEach((w, k) => {
       days[i] = first + k;
-      if (orders.every((order) => fits(order, days, i))) visit(i + 1, weight * w);
+      if (!orders.every((order) => fits(order, days, i))) return;
+      visit(i + 1, weight * w * sharing(orders, days, i));
     });
   };
   visit(0, 1);
   const all = events.reduce((product, e) => product * e.weights.reduce((a, b) => a + b, 0), 1);
   return { weights: weights.map((row) => row.map((w) => w / total)), admissible, fit: total / all };
+}
+
+/** Weight of the days that the event placed last shares with others that are tied to it. */
+function sharing(orders: readonly Order[], days: readonly number[], last: number): number {
+  return orders.reduce((weight, { earlier, later, strict, sameDay = 1 }) => {
+    const tied = Math.max(earlier, later) === last && !strict;
+    return tied && days[earlier] === days[later] ? weight * sameDay : weight;
+  }, 1);
 }
 
 /** An order holds, or one of its events has no day yet. */

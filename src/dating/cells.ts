@@ -104,6 +104,17 @@ class CellColumns {
   }
 }
 
+/** The cell, of all cells, that holds a day of an event: the single day, or else its block; or −1. */
+export function cellHolding({ cellStart, cellLo, cellHi }: CellArrays, e: number, day: number) {
+  let block = -1;
+  for (let k = cellStart[e]!; k < cellStart[e + 1]! && cellLo[k]! <= day; k++) {
+    if (cellHi[k]! < day) continue;
+    if (cellLo[k] === cellHi[k]) return k;
+    block = k;
+  }
+  return block;
+}
+
 /** The cells of one event. */
 export function sliceOf({ cellStart, cellLo, cellHi }: CellArrays, e: number): EventCells {
   const from = cellStart[e]!;

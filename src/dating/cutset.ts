@@ -3,6 +3,8 @@ export interface Order {
   readonly earlier: number;
   readonly later: number;
   readonly strict: boolean;
+  /** Where not strict: how many times as likely one day for both is as by chance; 1 if left out. */
+  readonly sameDay?: number;
 }
 
 /** Events whose removal leaves the facts without a circle: greedily those with most facts. */

@@ -1,5 +1,6 @@
 import { isoOf, weekdayOf } from '../evidence/index.ts';
 import { pick } from '../maths/index.ts';
+import { cellHolding } from './cells.ts';
 import { pullTogether } from './coincidence.ts';
 import { fillLikelihood, valueAt, withCopying } from './likelihood.ts';
 import type { Problem } from './problem.ts';
@@ -45,12 +46,38 @@ function rescale(product: Float64Array, from: number, n: number) {
 function cutToSequence(problem: Problem, state: State, e: number) {
   const [after, before] = allowed(problem, state, e);
   if (after === Number.NEGATIVE_INFINITY && before === Number.POSITIVE_INFINITY) return;
+  pullToEarliest(problem, state, e);
   for (let k = problem.cellStart[e]!; k < problem.cellStart[e + 1]!; k++) {
     const lo = problem.cellLo[k]!;
     const hi = problem.cellHi[k]!;
     const left = Math.min(hi, before - 1) - Math.max(lo, after + 1) + 1;
     state.product[k]! *= Math.max(0, left) / (hi - lo + 1);
   }
+}
+
+/** Odds that a printing in several products came with the earliest of them that is known. Judgement. */
+const WITH_EARLIEST = 9;
+
+/**
+ * How many times as likely as by chance a printing has the day of a product that it lies in: it came
+ * no later than each, and with the earliest of them, save where one of them is not known.
+ */
+export function earliestWeight({ first, last }: Problem): number {
+  return (WITH_EARLIEST * (last - first + 1)) / 2;
+}
+
+/** Makes the days of products likelier for what lies in them, and its day for them. */
+function pullToEarliest(problem: Problem, state: State, e: number) {
+  const { before, beforeStart, beforeGap, after, afterStart, afterGap } = problem;
+  const pull = (other: number) => {
+    const day = state.day[other]!;
+    const k = day === NO_DAY ? -1 : cellHolding(problem, e, day);
+    if (k < 0) return;
+    const days = problem.cellHi[k]! - problem.cellLo[k]! + 1;
+    state.product[k]! *= 1 + (earliestWeight(problem) - 1) / days;
+  };
+  for (let j = beforeStart[e]!; j < beforeStart[e + 1]!; j++) if (!beforeGap[j]) pull(before[j]!);
+  for (let j = afterStart[e]!; j < afterStart[e + 1]!; j++) if (!afterGap[j]) pull(after[j]!);
 }
 
 /** The days between which an event must lie, strictly, by its neighbours' current days. */

@@ -57,13 +57,14 @@ export function releasesOf(
     orders.set(pair.join(), pair);
   }
   const all = [...events, ...productEvents(evidence, events)];
+  const weakOrders = productOrders(evidence, all, eventOf, [...orders.values()]);
   return {
     events: all,
     eventOf,
     printingIndex,
     orders: [...orders.values()],
-    weakOrders: productOrders(evidence, all, eventOf, [...orders.values()]),
-    eventsOfProduct: byProduct(evidence, all, eventOf, printingIndex),
+    weakOrders,
+    eventsOfProduct: byProduct(evidence, all, eventOf, printingIndex, weakOrders),
   };
 }
 
@@ -167,7 +168,10 @@ function byProduct(
   events: readonly ReleaseEvent[],
   eventOf: Int32Array,
   printingIndex: ReadonlyMap<string, number>,
+  weakOrders: readonly (readonly [number, number])[],
 ): Map<string, number[]> {
+  // What follows its product's own event through a fact is not dated by the product's claims again.
+  const follows = new Set(weakOrders.map(([own, e]) => `${own} ${events[e]!.product}`));
   const out = new Map<string, number[]>();
   const add = (product: string, e: number) => {
     const list = out.get(product);
@@ -175,11 +179,11 @@ function byProduct(
     else if (!list.includes(e)) list.push(e);
   };
   events.forEach((event, e) => {
-    if (event.product) add(event.product, e);
+    if (event.product && !follows.has(`${e} ${event.product}`)) add(event.product, e);
   });
   for (const { product, printing } of evidence.contents) {
     const i = printingIndex.get(printing);
-    if (i !== undefined) add(product, eventOf[i]!);
+    if (i !== undefined && !follows.has(`${eventOf[i]} ${product}`)) add(product, eventOf[i]!);
   }
   return out;
 }

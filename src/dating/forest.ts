@@ -144,23 +144,26 @@ function message(
   days: Int32Array,
   weights: Float64Array,
   to: Int32Array,
-  { strict }: Order,
+  { strict, sameDay = 1 }: Order,
   earlier: boolean,
   room: Room,
 ): Float64Array {
   const out = room.cut(to.length);
   const gap = strict ? 1 : 0;
+  const more = strict ? 0 : sameDay - 1;
   let held = 0;
   if (earlier) {
     for (let j = 0, i = 0; j < to.length; j++) {
       while (i < days.length && days[i]! <= to[j]! - gap) held += weights[i++]!;
       out[j] = held;
+      if (more !== 0 && days[i - 1] === to[j]) out[j]! += more * weights[i - 1]!;
     }
     return out;
   }
   for (let j = to.length - 1, i = days.length - 1; j >= 0; j--) {
     while (i >= 0 && days[i]! >= to[j]! + gap) held += weights[i--]!;
     out[j] = held;
+    if (more !== 0 && days[i + 1] === to[j]) out[j]! += more * weights[i + 1]!;
   }
   return out;
 }
@@ -179,29 +182,36 @@ export function drawForest(
   const drawn = new Int32Array(events.length);
   for (let i = up.length - 1; i >= 0; i--) {
     const e = up[i]!;
-    const [from, to] = besideParent(events, e, tie[e], drawn);
+    const [from, to, same] = besideParent(events, e, tie[e], drawn);
     const weights = inward[e]!.subarray(from, to);
+    const kept = weights[same - from];
+    if (kept !== undefined) weights[same - from] = kept * (tie[e]?.sameDay ?? 1);
     const total = sum(weights);
     if (!(total > 0)) return undefined;
     drawn[e] = from + pick(random, weights, total);
+    if (kept !== undefined) weights[same - from] = kept;
   }
   return drawn;
 }
 
-/** The part of an event's days that the fact towards its drawn parent allows. */
+/** The part of an event's days that the fact towards its drawn parent allows, and the same day. */
 function besideParent(
   events: readonly Spread[],
   e: number,
   order: Order | undefined,
   drawn: Int32Array,
-): readonly [number, number] {
+): readonly [from: number, to: number, same: number] {
   const { days } = events[e]!;
-  if (!order) return [0, days.length];
+  if (!order) return [0, days.length, -1];
   const earlier = order.earlier === e;
   const parent = earlier ? order.later : order.earlier;
   const day = events[parent]!.days[drawn[parent]!]!;
   const gap = order.strict ? 1 : 0;
-  return earlier ? [0, firstFrom(days, day - gap + 1)] : [firstFrom(days, day + gap), days.length];
+  const place = firstFrom(days, day);
+  const same = days[place] === day ? place : -1;
+  return earlier
+    ? [0, firstFrom(days, day - gap + 1), same]
+    : [firstFrom(days, day + gap), days.length, same];
 }
 
 /** Index of the first day that is not before another. */

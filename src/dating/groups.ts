@@ -1,6 +1,6 @@
 import { weekdayOf } from '../evidence/index.ts';
 import { isForest, type Order } from './cutset.ts';
-import { fillProduct, liftDay, setDay } from './days.ts';
+import { earliestWeight, fillProduct, liftDay, setDay } from './days.ts';
 import {
   drawForest,
   gather,
@@ -50,12 +50,15 @@ function neighbours({ beforeStart, before, afterStart, after }: Problem, e: numb
   ];
 }
 
-function ordersOf({ afterStart, after, afterGap }: Problem, events: readonly number[]): Order[] {
+function ordersOf(problem: Problem, events: readonly number[]): Order[] {
+  const { afterStart, after, afterGap } = problem;
   const place = new Map(events.map((e, i) => [e, i]));
   const orders: Order[] = [];
   events.forEach((e, earlier) => {
     for (let j = afterStart[e]!; j < afterStart[e + 1]!; j++) {
-      orders.push({ earlier, later: place.get(after[j]!)!, strict: afterGap[j] === 1 });
+      const strict = afterGap[j] === 1;
+      const sameDay = strict ? 1 : earliestWeight(problem);
+      orders.push({ earlier, later: place.get(after[j]!)!, strict, sameDay });
     }
   });
   return orders;

@@ -92,10 +92,11 @@ function forestMarginals(
   const gathered = gather(cut, walk, room);
   let total = 1;
   for (const e of walk.up) if (!walk.tie[e]) total *= sum(gathered.inward[e]!);
-  for (const { earlier, later, strict } of orders) {
+  for (const { earlier, later, strict, sameDay = 1 } of orders) {
     if (!fixed.includes(earlier) || !fixed.includes(later)) continue;
     const gap = dayOfOnly(events[later]!) - dayOfOnly(events[earlier]!);
     if (gap < 0 || (strict && gap === 0)) total = 0;
+    else if (gap === 0) total *= sameDay;
   }
   return { marginals: marginalsDown(cut, walk, gathered, room), total };
 }
@@ -114,13 +115,14 @@ function withFixed(
 ): Spread {
   const { days, weights } = events[e]!;
   const out = weights.slice();
-  for (const { earlier, later, strict } of orders) {
+  for (const { earlier, later, strict, sameDay = 1 } of orders) {
     const other = earlier === e ? later : later === e ? earlier : -1;
     if (!fixed.includes(other)) continue;
     const day = dayOfOnly(events[other]!);
     for (let j = 0; j < out.length; j++) {
       const gap = later === e ? days[j]! - day : day - days[j]!;
       if (gap < 0 || (strict && gap === 0)) out[j] = 0;
+      else if (gap === 0) out[j]! *= sameDay;
     }
   }
   return { days, weights: out };
