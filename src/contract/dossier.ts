@@ -43,6 +43,10 @@ export type ClaimRow = z.infer<typeof ClaimRowSchema>;
 export const OrderRowSchema = z.object({ earlier: z.string(), later: z.string(), ...row });
 export type OrderRow = z.infer<typeof OrderRowSchema>;
 
+/** A stated weekday habit. */
+export const WeekdayRowSchema = z.object(row);
+export type WeekdayRow = z.infer<typeof WeekdayRowSchema>;
+
 /** A printing of which the collector holds copies; nothing else of the desk goes to the page. */
 export const HeldRowSchema = z.object({
   printing: z.string(),
@@ -93,6 +97,7 @@ export const DossierSchema = z.object({
   sources: z.array(SourceRowSchema),
   claims: z.array(ClaimRowSchema),
   orders: z.array(OrderRowSchema),
+  weekdays: z.array(WeekdayRowSchema),
   faults: z.array(FaultSchema),
   /** Disputed facts that are no dates. */
   facts: z.array(FactSchema),

@@ -6,6 +6,7 @@ import { startsOf } from './grow.ts';
 import { layLinks } from './lay-links.ts';
 import { layTerms } from './lay-terms.ts';
 import type { Problem } from './problem.ts';
+import { cutAtPeriods, layWeeks, statedFor } from './stated-weeks.ts';
 import { type Statement, statementsOf } from './statements.ts';
 import { type EventSupport, LARGE_REACH, supportsOf } from './support.ts';
 import { type Survey, surveyOf } from './survey.ts';
@@ -38,13 +39,15 @@ export function compile(evidence: Evidence, parts?: ReadonlyMap<string, number>)
 
 /** Lays out releases whose days lie where `supports` says. */
 export function layOut(
-  evidence: Pick<Evidence, 'products' | 'sources'>,
+  evidence: Pick<Evidence, 'products' | 'sources' | 'weekdays'>,
   releases: Releases,
   statements: readonly Statement[],
   survey: Survey,
   supports: readonly EventSupport[],
 ): Compiled {
   const nEvents = releases.events.length;
+  const stated = statedFor(evidence.weekdays ?? [], releases.events);
+  cutAtPeriods(supports, stated);
   const cells = layCells(supports, survey.first, survey.last);
   const views = layViews(statements, nEvents);
   const problem: Problem = {
@@ -54,6 +57,7 @@ export function layOut(
     nEvents,
     nSources: evidence.sources.length,
     ...cells,
+    ...layWeeks(stated, cells),
     ...habitsOf(releases),
     ...views,
     ...layTerms(statements, views, cells, survey, evidence, releases),

@@ -13,7 +13,13 @@ import { type DayWeights, spreadDays } from './spread.ts';
 import { averageCells, type Tally } from './tally.ts';
 import type { Dating, ExplainedClaim, Lead, WeekdayHabit } from './types.ts';
 import { undated } from './undated.ts';
-import { averageWeekdays, type WeekdayCounts, weekdayWeights } from './weekdays.ts';
+import {
+  type AverageWeek,
+  averageWeekdays,
+  countAverage,
+  type WeekdayCounts,
+  weekdayWeights,
+} from './weekdays.ts';
 
 export interface DateOptions {
   /** Whole number from which all chance is drawn. */
@@ -95,13 +101,14 @@ function answer(
 function weightsOf(
   { problem, releases }: Compiled,
   tally: Tally,
-  weekdays: WeekdayCounts,
+  weekdays: WeekdayCounts & AverageWeek,
 ): DayWeights[] {
   const cells = averageCells(tally);
-  const week = new Float64Array(7);
   return releases.events.map((_, e) => {
-    weekdayWeights(problem, weekdays, e, week);
-    return spreadDays(problem, e, cells, week);
+    countAverage(problem, weekdays, tally, e, -1);
+    const spread = spreadDays(problem, e, cells, weekdayWeights(problem, weekdays, e));
+    countAverage(problem, weekdays, tally, e, 1);
+    return spread;
   });
 }
 

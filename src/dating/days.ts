@@ -6,9 +6,7 @@ import { fillLikelihood, valueAt, withCopying } from './likelihood.ts';
 import type { Problem } from './problem.ts';
 import { N_READINGS } from './readings.ts';
 import { NO_DAY, type State } from './state.ts';
-import { blockWeight, countWeekday, weekdayWeights } from './weekdays.ts';
-
-const week = new Float64Array(7);
+import { cellWeight, countWeekday, weekdayWeights } from './weekdays.ts';
 
 /**
  * Fills `product` for an event whose day is lifted: prior of its weekday and of its neighbours' days,
@@ -19,12 +17,9 @@ const week = new Float64Array(7);
 export function fillProduct(problem: Problem, state: State, e: number, cut = true): void {
   const from = problem.cellStart[e]!;
   const n = problem.cellStart[e + 1]! - from;
-  weekdayWeights(problem, state, e, week);
+  const week = weekdayWeights(problem, state, e);
   const { product, row } = state;
-  for (let k = 0; k < n; k++) {
-    const single = problem.cellWeekday[from + k]!;
-    product[from + k] = single >= 0 ? week[single]! : blockWeight(problem, from + k, week);
-  }
+  for (let k = from; k < from + n; k++) product[k] = cellWeight(problem, k, week);
   pullTogether(problem, state, e);
   if (cut) cutToSequence(problem, state, e);
   for (let v = problem.viewStart[e]!; v < problem.viewStart[e + 1]!; v++) {
@@ -156,7 +151,8 @@ function dayWithin(problem: Problem, state: State, e: number, k: number): number
   const [after, before] = allowed(problem, state, e);
   const first = Math.max(lo, after + 1);
   const last = Math.min(hi, before - 1);
-  weekdayWeights(problem, state, e, week);
+  const at = problem.cellWeek[k]!;
+  const week = weekdayWeights(problem, state, e).subarray(at, at + 7);
   const most = Math.max(...week);
   for (let tries = 0; tries < 60; tries++) {
     const day = first + state.random.below(last - first + 1);

@@ -4,9 +4,7 @@ import { fillLikelihood } from './likelihood.ts';
 import { MAX_LAGS, type Problem } from './problem.ts';
 import { priorOtherMoment } from './readings.ts';
 import { NO_DAY, type State } from './state.ts';
-import { blockWeight, countWeekday, weekdayWeights } from './weekdays.ts';
-
-const week = new Float64Array(7);
+import { cellWeight, countWeekday, dayWeight, weekdayWeights } from './weekdays.ts';
 
 /**
  * How well a state explains its dossier: the log probability of all that is stated, of the lags and
@@ -28,12 +26,11 @@ function eventFit(problem: Problem, state: State, e: number): number {
   const habit = new Float64Array(n);
   const dated = state.day[e] !== NO_DAY;
   if (dated) countWeekday(problem, state, e, -1);
-  weekdayWeights(problem, state, e, week);
+  const week = weekdayWeights(problem, state, e);
   if (dated) countWeekday(problem, state, e, 1);
   for (let k = 0; k < n; k++) {
     const days = problem.cellHi[from + k]! - problem.cellLo[from + k]! + 1;
-    const single = problem.cellWeekday[from + k]!;
-    const weight = single >= 0 ? week[single]! : blockWeight(problem, from + k, week);
+    const weight = cellWeight(problem, from + k, week);
     habit[k] = Math.log(weight / days);
     logs[k] = Math.log(weight);
   }
@@ -53,7 +50,7 @@ function eventFit(problem: Problem, state: State, e: number): number {
 }
 
 /** Log probability of the weekdays of all events, one after the other. */
-function weekdayFit(problem: Problem, { day, pooling }: State): number {
+function weekdayFit(problem: Problem, { day, cell, pooling }: State): number {
   const counts = {
     habitCounts: new Float64Array(problem.nHabits * 7),
     marketCounts: new Float64Array(problem.nMarkets * 7),
@@ -65,8 +62,8 @@ function weekdayFit(problem: Problem, { day, pooling }: State): number {
   for (let e = 0; e < problem.nEvents; e++) {
     if (day[e] === NO_DAY) continue;
     const w = weekdayOf(day[e]!) - 1;
-    weekdayWeights(problem, counts, e, week);
-    fit += Math.log(week[w]!);
+    const week = weekdayWeights(problem, counts, e);
+    fit += Math.log(dayWeight(problem, problem.cellStart[e]! + cell[e]!, day[e]!, week));
     counts.habitCounts[problem.habitOf[e]! * 7 + w]!++;
     counts.marketCounts[problem.marketOf[e]! * 7 + w]!++;
     counts.allCounts[w]!++;

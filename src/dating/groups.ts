@@ -13,7 +13,7 @@ import {
 import type { Problem } from './problem.ts';
 import type { State } from './state.ts';
 import { addCells, type Tally } from './tally.ts';
-import { blockWeight, weekdayWeights } from './weekdays.ts';
+import { cellWeight, weekdayWeights } from './weekdays.ts';
 
 /** Events that sequence facts tie together, and the way through those facts. */
 export interface Group {
@@ -73,7 +73,6 @@ interface CellSpread extends Spread {
 }
 
 const room = new Room();
-const week = new Float64Array(7);
 
 /**
  * Draws the days of a group together, and adds their exact marginals to the tally.
@@ -109,25 +108,26 @@ export function drawGroup(
 
 /** An event's `product` over single days, a block's share spread by weekday, faint cells left out. */
 function daysOf(problem: Problem, state: State, e: number, faint: number): CellSpread {
-  const { cellLo, cellHi, cellWeekday } = problem;
+  const { cellLo, cellHi, cellWeekday, cellWeek } = problem;
   const { product } = state;
   const from = problem.cellStart[e]!;
   const end = problem.cellStart[e + 1]!;
   const out = roomFor(problem, product, from, end, faint);
   let n = 0;
-  weekdayWeights(problem, state, e, week);
+  const weeks = weekdayWeights(problem, state, e);
   for (let k = from; k < end; ) {
     const block = cellWeekday[k]! < 0 ? k++ : -1;
     const last = block < 0 ? Number.POSITIVE_INFINITY : cellHi[block]!;
     const kept = block >= 0 && product[block]! >= faint;
-    const density = kept ? product[block]! / blockWeight(problem, block, week) : 0;
+    const week = kept ? weeks.subarray(cellWeek[block]!, cellWeek[block]! + 7) : weeks;
+    const density = kept ? product[block]! / cellWeight(problem, block, weeks) : 0;
     let next = kept ? cellLo[block]! : 0;
     for (; k < end && cellWeekday[k]! >= 0 && cellLo[k]! <= last; k++) {
-      if (kept) n = addDays(out, n, block - from, next, cellLo[k]! - 1, density);
+      if (kept) n = addDays(out, n, block - from, next, cellLo[k]! - 1, density, week);
       if (product[k]! >= faint) n = addDay(out, n, k - from, cellLo[k]!, product[k]!);
       next = cellLo[k]! + 1;
     }
-    if (kept) n = addDays(out, n, block - from, next, last, density);
+    if (kept) n = addDays(out, n, block - from, next, last, density, week);
   }
   return out;
 }
@@ -140,6 +140,7 @@ function addDays(
   first: number,
   last: number,
   density: number,
+  week: Float64Array,
 ): number {
   let at = n;
   let weekday = weekdayOf(first) - 1;

@@ -24,6 +24,10 @@ export interface Problem {
   readonly cellWeekday: Int8Array;
   /** Days of the cell by weekday: seven counts a cell. */
   readonly cellWeekdays: Uint16Array;
+  /** Seven times the place of a cell's kind of week among those of its event (`stated-weeks.ts`). */
+  readonly cellWeek: Uint16Array;
+  readonly weekStart: Int32Array;
+  readonly weekStated: Float64Array;
   readonly habitOf: Int32Array;
   readonly marketOf: Int32Array;
   readonly nHabits: number;

@@ -1,6 +1,5 @@
-import { weekdayOf } from '../evidence/index.ts';
 import type { Problem } from './problem.ts';
-import { blockWeight } from './weekdays.ts';
+import { cellWeight, dayWeight } from './weekdays.ts';
 
 /** A distribution over days: ascending days and their probabilities, which add up to one. */
 export interface DayWeights {
@@ -15,7 +14,7 @@ const NEGLIGIBLE = 1e-7;
  * Spreads the probability of an event's cells over single days, a block's by weekday.
  *
  * @param cells probability of each cell of the problem
- * @param week weight of each weekday for this event, Monday first
+ * @param week weight of each weekday for this event, as `weekdayWeights` has them
  */
 export function spreadDays(
   problem: Problem,
@@ -25,6 +24,12 @@ export function spreadDays(
 ): DayWeights {
   const days: number[] = [];
   const p: number[] = [];
+  const push = (block: number, first: number, last: number, density: number) => {
+    for (let d = first; d <= last; d++) {
+      days.push(d);
+      p.push(density * dayWeight(problem, block, d, week));
+    }
+  };
   const end = problem.cellStart[e + 1]!;
   for (let k = problem.cellStart[e]!; k < end; ) {
     const block = problem.cellWeekday[k]! < 0 ? k++ : -1;
@@ -33,14 +38,14 @@ export function spreadDays(
     const last = block < 0 ? Number.POSITIVE_INFINITY : problem.cellHi[block]!;
     for (; k < end && problem.cellWeekday[k]! >= 0 && problem.cellLo[k]! <= last; k++) {
       const single = problem.cellLo[k]!;
-      if (density > 0) pushDays(next, single - 1, density, week, days, p);
+      if (density > 0) push(block, next, single - 1, density);
       if (cells[k]! > NEGLIGIBLE) {
         days.push(single);
         p.push(cells[k]!);
       }
       next = single + 1;
     }
-    if (density > 0) pushDays(next, last, density, week, days, p);
+    if (density > 0) push(block, next, last, density);
   }
   const total = p.reduce((sum, q) => sum + q, 0);
   return { days: Int32Array.from(days), p: Float64Array.from(p, (q) => q / total) };
@@ -48,21 +53,7 @@ export function spreadDays(
 
 /** Probability of one day of a block for each unit of weekday weight; 0 where it is negligible. */
 function densityOf(problem: Problem, k: number, p: number, week: ArrayLike<number>) {
-  return p < NEGLIGIBLE ? 0 : p / blockWeight(problem, k, week);
-}
-
-function pushDays(
-  first: number,
-  last: number,
-  density: number,
-  week: ArrayLike<number>,
-  days: number[],
-  p: number[],
-) {
-  for (let d = first; d <= last; d++) {
-    days.push(d);
-    p.push(density * week[weekdayOf(d) - 1]!);
-  }
+  return p < NEGLIGIBLE ? 0 : p / cellWeight(problem, k, week);
 }
 
 /** The most probable day and its probability. */

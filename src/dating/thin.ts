@@ -38,12 +38,14 @@ function thinnedCells(problem: Problem, keep: Uint8Array, n: number) {
     cellHi: new Int32Array(n),
     cellWeekday: new Int8Array(n),
     cellWeekdays: new Uint16Array(7 * n),
+    cellWeek: new Uint16Array(n),
   };
   for (let k = 0, to = 0; k < keep.length; k++) {
     if (keep[k] === 0) continue;
     out.cellLo[to] = problem.cellLo[k]!;
     out.cellHi[to] = problem.cellHi[k]!;
     out.cellWeekday[to] = problem.cellWeekday[k]!;
+    out.cellWeek[to] = problem.cellWeek[k]!;
     for (let w = 0; w < 7; w++) out.cellWeekdays[7 * to + w] = problem.cellWeekdays[7 * k + w]!;
     to++;
   }

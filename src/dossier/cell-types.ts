@@ -1,4 +1,4 @@
-import { type EdtfReading, parseEdtf } from '../evidence/index.ts';
+import { type EdtfReading, parseEdtf, WEEKDAYS } from '../evidence/index.ts';
 import { isSafeName } from './names.ts';
 import type { ColumnType, PlainType } from './schema-types.ts';
 
@@ -66,6 +66,10 @@ const PLAIN: Readonly<Record<PlainType, (around: Surroundings) => Check>> = {
     around.isProperty(text)
       ? undefined
       : 'a property of claims: a kind of date, print-run, exists, or a column of printings.csv',
+  weekdays: () => (text) =>
+    text.split('|').every((name) => WEEKDAYS.includes(name.trim().toLowerCase()))
+      ? undefined
+      : 'weekdays in English with | between them, such as friday or tuesday|friday',
   money: () => pattern(/^-?\d+(\.\d+)?$/, 'an amount such as 12.50, without a sign of currency'),
   currency: () => (text) =>
     isCurrency(text) ? undefined : 'a currency code of ISO 4217, such as EUR',

@@ -6,6 +6,7 @@ import { FATE } from './faults.ts';
 import type { Ground } from './ground.ts';
 import type { ReadTable } from './read-table.ts';
 import { specOf } from './schema.ts';
+import { weekdaysOf } from './weekdays.ts';
 
 /**
  * The evidence of a dossier, all references followed. Sources and products whose tables are not
@@ -30,6 +31,7 @@ export function evidenceOf(ground: Ground): Evidence {
     sources: [...sources, ...unlisted(sources, namedSources).map(bareSource)],
     claims,
     orders: ordersOf(ground),
+    weekdays: weekdaysOf(ground),
   };
 }
 

@@ -19,6 +19,8 @@ const SMALL = {
   'claims.csv':
     'printing,product,source,property,value,note,read_on\nsol-old,,lista,on-sale,1996-03-04,,2024\nsol|sol-c,,kirja,finish,foil,"two\nlines",\n,box,lehti,cover-date,1996-04,,\nsol-c,,,on-sale,none,,\nsol-c,,lista,on-sale,,,\n',
   'orders.csv': 'later,earlier,reason\nsol-c,sol-old,seen\n',
+  'weekdays.csv':
+    'market,weekdays,from,to,source\nKR,Tuesday | friday,1999,2003-02,lista\n,friday,none,,\n',
   'story/index.md': '# Sun',
   'desk/desk.json': '{"currency":"EUR"}',
   'desk/examinations/k-1.json': '{"any":"thing"}',
@@ -55,6 +57,21 @@ describe('readDossier', () => {
       { id: '', title: 'no source named', kind: 'other', cites: [] },
     ]);
     expect(evidence.orders).toEqual([{ row: 2, earlier: 'sol-a', later: 'sol-c', reason: 'seen' }]);
+    expect(evidence.weekdays).toEqual([
+      {
+        row: 2,
+        market: 'KR',
+        weekdays: [2, 5],
+        first: dayOf(1999, 1, 1),
+        last: dayOf(2003, 2, 28),
+      },
+      {
+        row: 3,
+        weekdays: [5],
+        first: Number.NEGATIVE_INFINITY,
+        last: Number.POSITIVE_INFINITY,
+      },
+    ]);
     expect(dossier.forwards).toEqual(new Map([['sol-old', 'sol-a']]));
     expect(dossier.texts).toEqual(new Map([['story/index.md', '# Sun']]));
     expect([...dossier.documents.keys()]).toEqual([

@@ -12,6 +12,7 @@ const PLAIN_TYPES = [
   'id',
   'edtf',
   'property',
+  'weekdays',
   'money',
   'currency',
   'language',

@@ -39,6 +39,7 @@ const TABLE_ROWS: Readonly<Record<string, string>> = {
   'claims.csv':
     'printing:printing* product:product* source:source* property:property! value^ locator quote stated_on:edtf read_on:edtf note',
   'orders.csv': 'earlier:printing! later:printing! reason',
+  'weekdays.csv': 'market channel weekdays:weekdays! from:edtf* to:edtf* note',
   'services.csv': 'id:id! title grades top off_scale',
   'population.csv': 'service:service* as_of:edtf* label printing:printing grade count:count*',
   'certificates.csv': 'service:service* from to period:edtf*',

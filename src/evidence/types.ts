@@ -82,6 +82,31 @@ export interface OrderFact {
   readonly reason?: string;
 }
 
+/** The weekdays as ISO 8601 orders them, by their English names in small letters. */
+export const WEEKDAYS: readonly string[] = [
+  'monday',
+  'tuesday',
+  'wednesday',
+  'thursday',
+  'friday',
+  'saturday',
+  'sunday',
+];
+
+/** Weekdays on which releases of a market and channel came out as a rule, in some period. */
+export interface WeekdayFact {
+  readonly row: number;
+  /** Missing where it is said of every market. */
+  readonly market?: string;
+  /** Missing where it is said of every channel. */
+  readonly channel?: string;
+  /** 1 (Monday) to 7 (Sunday), ascending. */
+  readonly weekdays: readonly number[];
+  /** First and last day of the period; infinite where it is open. */
+  readonly first: number;
+  readonly last: number;
+}
+
 /** Everything that dating and the weighing of facts look at. Ids are unique and references resolve. */
 export interface Evidence {
   readonly printings: readonly Printing[];
@@ -90,4 +115,6 @@ export interface Evidence {
   readonly sources: readonly Source[];
   readonly claims: readonly Claim[];
   readonly orders: readonly OrderFact[];
+  /** Missing where none is stated. */
+  readonly weekdays?: readonly WeekdayFact[];
 }

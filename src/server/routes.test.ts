@@ -117,6 +117,15 @@ describe('the routes', () => {
     );
   });
 
+  it('keep a stated weekday habit like every other row', async () => {
+    const after = { market: 'FI', weekdays: 'friday', from: '1994', source: 'catalogo' };
+    await change('State a habit', { file: 'weekdays.csv', op: 'add', after });
+    expect((await dossier()).weekdays).toMatchObject([{ row: 2, cells: after }]);
+    expect(await textOf('weekdays.csv')).toContain('\nFI,');
+    await trial.ask('/api/undo', {});
+    expect((await dossier()).weekdays).toEqual([]);
+  });
+
   it('read an edit made outside, and keep it', async () => {
     await change('Add a claim', added);
     const edited = (await textOf('claims.csv')).replace('1996-05-03', '1996-05-10');

@@ -5,7 +5,7 @@ import type { Conflict } from '../store/index.ts';
 
 type Rows = Pick<
   DossierAnswer,
-  'printings' | 'otherIds' | 'products' | 'contents' | 'sources' | 'claims' | 'orders'
+  'printings' | 'otherIds' | 'products' | 'contents' | 'sources' | 'claims' | 'orders' | 'weekdays'
 >;
 
 /** The rows of a dossier as the page gets them: what they mean, and the cells they came from. */
@@ -44,6 +44,7 @@ export function rowsOnWire({ tables, evidence }: Dossier): Rows {
       row,
       cells,
     })),
+    weekdays: all('weekdays.csv', (row, cells) => ({ row, cells })),
   };
 }
 

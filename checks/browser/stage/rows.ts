@@ -150,6 +150,7 @@ export function madeUpDossier(version: number, tables: Tables): DossierAnswer {
     sources: sourcesOf(tables.sources),
     claims: claimsOf(tables.claims),
     orders: [{ ...order, row: 2, cells: { ...order, reason } }],
+    weekdays: [],
     faults: [FAULT],
     facts: [FACT],
     undo: null,

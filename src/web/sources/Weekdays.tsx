@@ -1,14 +1,16 @@
 import { nameOfCode } from '../../catalogue/index.ts';
+import type { WeekdayRow } from '../../contract/index.ts';
 import { useBook } from '../app/context.ts';
-import { Num } from '../marks/index.ts';
-import { count, sayP } from '../words/index.ts';
+import { Num, SourceLink } from '../marks/index.ts';
+import { count, sayP, sayStated } from '../words/index.ts';
 
 const DAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
 
 /** The weekdays on which each market mostly released, as learned from the dossier. */
 export function Weekdays() {
-  const habits = useBook().dating?.weekdays ?? [];
-  if (habits.length === 0) return null;
+  const { dating, dossier } = useBook();
+  const habits = dating?.weekdays ?? [];
+  if (habits.length === 0 && dossier.weekdays.length === 0) return null;
   return (
     <section>
       <h2>Weekdays</h2>
@@ -44,7 +46,35 @@ export function Weekdays() {
           </tbody>
         </table>
       </div>
+      <Stated rows={dossier.weekdays} />
     </section>
+  );
+}
+
+/** The habits that the dossier states, each with whose word it is. */
+function Stated({ rows }: { readonly rows: readonly WeekdayRow[] }) {
+  if (rows.length === 0) return null;
+  return (
+    <>
+      <h3>Stated; each counts as eight releases on its weekdays</h3>
+      <ul className="rows">
+        {rows.map(({ row, cells }) => (
+          <li key={row}>
+            <span>
+              {sayStated(cells)}
+              {cells.source ? (
+                <>
+                  {' '}
+                  (<SourceLink id={cells.source} />
+                  {cells.locator ? `, ${cells.locator}` : ''})
+                </>
+              ) : null}
+              {cells.note ? <span className="detail"> {cells.note}</span> : null}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </>
   );
 }
 

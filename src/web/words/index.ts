@@ -5,4 +5,5 @@ export * from './held.ts';
 export * from './ids.ts';
 export * from './numbers.ts';
 export * from './properties.ts';
+export * from './weekdays.ts';
 export * from './why.ts';

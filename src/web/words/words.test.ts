@@ -8,6 +8,7 @@ import {
   sayElse,
   sayHeld,
   sayP,
+  sayStated,
   sayWindow,
   stretches,
 } from './index.ts';
@@ -92,6 +93,20 @@ describe('the answer for a printing', () => {
 
   it('names the second likeliest day', () => {
     expect(sayElse({ ...dated, state: 'day' })).toBe('else most likely 10 May 1996 (0.20)');
+  });
+});
+
+describe('a stated weekday habit', () => {
+  it.each([
+    [
+      { market: 'KR', channel: 'retail', weekdays: 'friday', from: '1999', to: '2003' },
+      'Fridays in South Korea, retail, 1999 to 2003',
+    ],
+    [{ market: 'FI', weekdays: 'Tuesday|friday' }, 'Tuesdays or Fridays in Finland'],
+    [{ weekdays: 'friday', from: '1999-04' }, 'Fridays in every market, from April 1999 on'],
+    [{ market: 'GB', weekdays: 'friday', to: '2003' }, 'Fridays in United Kingdom, until 2003'],
+  ])('%j is %s', (cells, words) => {
+    expect(sayStated(cells)).toBe(words);
   });
 });
 
