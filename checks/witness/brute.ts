@@ -266,7 +266,7 @@ function descentsOf({ sources, onSale }: Case, derivations: boolean): Descent[] 
     (lists, choice) => lists.flatMap((list) => choice.map((q) => [...list, q])),
     [[]],
   );
-  const other = derivations ? 0.5 / Math.max(20, sources - 1) : 0;
+  const other = derivations ? 0.25 / Math.max(20, sources - 1) : 0;
   const trees = all.filter((parents) => parents.every((_, s) => !circles(parents, s)));
   const found = new Map<string, Descent>();
   for (const parents of trees) {

@@ -3,7 +3,7 @@ import type { Kinship } from './kinship.ts';
 import type { Prediction } from './predict.ts';
 import type { Problem } from './problem.ts';
 import { fillShares, sourceSloppiness, tiltSource } from './rates.ts';
-import { N_READINGS, RIGHT } from './readings.ts';
+import { N_READINGS, OTHER_MOMENT, RIGHT } from './readings.ts';
 import type { State } from './state.ts';
 
 /** A value is written down wrong when copied with this chance. Judgement. */
@@ -179,7 +179,10 @@ function tiltPredictions(
   for (const run of runs) {
     for (let m = problem.runStart[run]!; m < problem.runStart[run + 1]!; m++, j++) {
       const c = problem.viewRate[problem.runViews[m]!]!;
-      const share = c < 0 ? 0 : rates.shares[c * N_READINGS + RIGHT]!;
+      const share =
+        c < 0
+          ? 0
+          : rates.shares[c * N_READINGS + RIGHT]! + rates.shares[c * N_READINGS + OTHER_MOMENT]!;
       for (let t = 0; t < tilts.length; t++) {
         const f = c < 0 ? 1 : factors[t]!;
         out[j * tilts.length + t] =

@@ -3,6 +3,7 @@ import {
   FEW_DAYS_REACH,
   fewDays,
   firstOfMonth,
+  nearMoment,
   swapped,
   yearSlip,
   yearsOn,
@@ -13,6 +14,8 @@ import {
   DAY_BEFORE,
   FEW_DAYS,
   FIRST_OF_MONTH,
+  NEAR_MOMENT,
+  OTHER_MOMENT,
   RIGHT,
   SWAPPED,
   YEAR_OFF,
@@ -55,6 +58,32 @@ function firstReaching(cells: EventCells, day: number): number {
   let k = Math.max(0, lastFrom(cells, day));
   while (k > 0 && cells.lo[cells.from + k] === cells.hi[cells.from + k]) k--;
   return k;
+}
+
+/**
+ * Readings of a value that names one day by a source that dates another moment: that moment, or some
+ * days beside it.
+ *
+ * @param centre the release day if the moment itself is stated
+ * @param reach days within which the moment may be missed
+ */
+export function laggedEntries(
+  centre: number,
+  cells: EventCells,
+  weight: number,
+  reach: number,
+  entries: Entries,
+): void {
+  for (let k = firstReaching(cells, centre - reach); k < cells.count; k++) {
+    const lo = cells.lo[cells.from + k]!;
+    const hi = cells.hi[cells.from + k]!;
+    if (lo > centre + reach) return;
+    if (lo === centre && hi === centre) entries.add(k, OTHER_MOMENT, weight);
+    let near = 0;
+    for (let d = Math.max(lo, centre - reach); d <= Math.min(hi, centre + reach); d++)
+      if (d !== centre && (lo === hi || Math.abs(d - centre) > 2)) near += nearMoment(centre - d);
+    if (near > 0) entries.add(k, NEAR_MOMENT, (weight * near) / (hi - lo + 1));
+  }
 }
 
 /** Each cell that shares days with a run of days, and the share of its days that do. */

@@ -1,13 +1,14 @@
 import {
   approximateEntries,
-  cellOfDay,
   coarseEntries,
   type Entries,
   type EventCells,
   exactEntries,
+  laggedEntries,
   overlaps,
 } from './entries.ts';
 import { widened } from './grow.ts';
+import { FEW_DAYS_REACH } from './kernels.ts';
 import { MAX_LAGS, type Problem } from './problem.ts';
 import { NEAR_MOMENT, OTHER_MOMENT } from './readings.ts';
 import { breadth, type Statement } from './statements.ts';
@@ -39,14 +40,20 @@ class EntryList implements Entries {
   }
 }
 
+/** Views above which a lag's misses are looked for near by only. */
+const MANY = 3000;
+
 /** Collects the sparse parts of the likelihood, view by view. */
 export class EntryColumns {
   private readonly start: Int32Array;
   private readonly entries = new EntryList();
   private readonly lagStart: Int32Array;
   private readonly lagged = new EntryList();
+  /** Days about another moment within which a value may have missed it. */
+  private readonly reach: number;
 
   constructor(nViews: number) {
+    this.reach = nViews > MANY ? 2 : FEW_DAYS_REACH;
     this.start = new Int32Array(nViews + 1);
     this.lagStart = new Int32Array(nViews * MAX_LAGS + 1);
   }
@@ -84,21 +91,15 @@ export class EntryColumns {
   private addLag(value: Statement['values'][number], lag: number, cells: EventCells) {
     const { lo, hi } = value.spans[0]!;
     if (value.spans.length === 1 && lo === hi) {
-      this.addLagged(cellOfDay(cells, lo - lag), OTHER_MOMENT, value.weight);
-      this.addLagged(cellOfDay(cells, lo - lag - 1), NEAR_MOMENT, value.weight / 2);
-      this.addLagged(cellOfDay(cells, lo - lag + 1), NEAR_MOMENT, value.weight / 2);
+      laggedEntries(lo - lag, cells, value.weight, this.reach, this.lagged);
       return;
     }
     for (const span of value.spans) {
       overlaps(cells, span.lo - lag, span.hi - lag, (k, share) => {
-        this.addLagged(k, OTHER_MOMENT, value.weight * share);
-        this.addLagged(k, NEAR_MOMENT, value.weight * share);
+        this.lagged.add(k, OTHER_MOMENT, value.weight * share);
+        this.lagged.add(k, NEAR_MOMENT, value.weight * share);
       });
     }
-  }
-
-  private addLagged(k: number, reading: number, coefficient: number) {
-    if (k >= 0) this.lagged.add(k, reading, coefficient);
   }
 
   close(v: number) {

@@ -69,6 +69,14 @@ export function fewDays(delta: number): number {
 
 export const FEW_DAYS_REACH = REACH;
 
+/** Share of those that miss another moment by a day among those that miss it by days. Judgement. */
+const BY_A_DAY = 0.55;
+
+/** Probability that another moment, missed by days, is missed by exactly so many, stated less true. */
+export function nearMoment(delta: number): number {
+  return Math.abs(delta) === 1 ? BY_A_DAY / 2 : (1 - BY_A_DAY) * fewDays(delta);
+}
+
 /** How far a year is mistaken on a day: about New Year it is, in summer hardly. Judgement. */
 export function yearSlip(calendar: Calendar, day: number, years: number): number {
   const m = calendar.month[day - calendar.first]!;

@@ -11,7 +11,7 @@ export interface Kinship {
 
 /** Prior odds of deriving from a source that it cites; from any other, shared among them. Judgement. */
 const CITED = 4;
-const ANY = 0.5;
+const ANY = 0.25;
 /** Among fewer others than this, none is the likelier parent for there being few. Judgement. */
 const FEW = 20;
 /** A source that is cited by another, or speaks before it, hardly takes from it. Judgement. */

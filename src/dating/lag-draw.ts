@@ -2,7 +2,7 @@ import { pickLog } from '../maths/index.ts';
 import { withCopying } from './likelihood.ts';
 import { oddsSum, type Prediction } from './predict.ts';
 import { MAX_LAGS, type Problem } from './problem.ts';
-import { N_READINGS, NEAR_MOMENT, OTHER_MOMENT, priorOtherMoment } from './readings.ts';
+import { N_READINGS, priorOtherMoment } from './readings.ts';
 import type { State } from './state.ts';
 
 /** Log of the prior of a lag: falls off from zero, wide. */
@@ -20,7 +20,7 @@ export function drawLag(
   state: State,
   s: number,
   views: Int32Array,
-  { plain, lagged }: Prediction,
+  { plain, lagged, beside }: Prediction,
 ): number {
   const n = problem.nLags[s]!;
   if (n === 0) return -1;
@@ -35,12 +35,12 @@ export function drawLag(
     if (problem.viewRate[v]! < 0) continue;
     const odds = state.rates.odds;
     const at = problem.viewRate[v]! * N_READINGS;
-    const share = (odds[at + OTHER_MOMENT]! + odds[at + NEAR_MOMENT]!) / oddsSum(odds, at);
-    const part = now < 0 ? 0 : lagged[j * MAX_LAGS + now]!;
-    const none = Math.max(1e-30, now < 0 ? plain[j]! : (plain[j]! - part) / (1 - share));
-    logs[0]! += Math.log(withCopying(state, v, none));
+    const sums = { none: oddsSum(odds, at, false), lag: oddsSum(odds, at, true) };
+    const own = now < 0 ? beside[j]! : lagged[j * MAX_LAGS + now]!;
+    const rest = Math.max(1e-30, plain[j]! * (now < 0 ? sums.none : sums.lag) - own);
+    logs[0]! += Math.log(withCopying(state, v, (rest + beside[j]!) / sums.none));
     for (let l = 0; l < n; l++) {
-      const p = (1 - share) * none + lagged[j * MAX_LAGS + l]!;
+      const p = (rest + lagged[j * MAX_LAGS + l]!) / sums.lag;
       logs[l + 1]! += Math.log(withCopying(state, v, p));
     }
   }

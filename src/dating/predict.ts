@@ -1,16 +1,27 @@
 import { fillLikelihood, fillRow, withCopying } from './likelihood.ts';
 import { LOCAL, MAX_LAGS, type Problem } from './problem.ts';
-import { N_READINGS, RIGHT } from './readings.ts';
+import {
+  DAY_AFTER,
+  DAY_BEFORE,
+  FEW_DAYS,
+  isBeside,
+  isOpen,
+  N_READINGS,
+  OTHER_MOMENT,
+  RIGHT,
+} from './readings.ts';
 import type { State } from './state.ts';
 
 /** What the views of one source look like with their days integrated out. */
 export interface Prediction {
   /** Probability of each view's value under its source's own reading. */
   readonly plain: Float64Array;
-  /** The part of it that "right" makes up. */
+  /** The part of it that "right", or the other moment, makes up. */
   readonly right: Float64Array;
-  /** Probability of each view's value by the readings of each candidate lag, MAX_LAGS a view. */
+  /** Odds times probability of each view's value by the readings of each candidate lag, MAX_LAGS a view. */
   readonly lagged: Float64Array;
+  /** The same by the readings that miss the release by days. */
+  readonly beside: Float64Array;
 }
 
 /** Changes what a source's views are worth, and the products of their events with it. */
@@ -64,15 +75,17 @@ export function predictViews(
   const plain = new Float64Array(views.length);
   const right = new Float64Array(views.length);
   const lagged = new Float64Array(views.length * MAX_LAGS);
+  const beside = new Float64Array(views.length);
   for (let j = 0; j < views.length; j++) {
     const v = views[j]!;
     const { total, own } = leaveRest(problem, state, v);
     plain[j] = own / total;
     right[j] = rightOf(problem, state, v) / total;
+    if (lags > 0) beside[j] = besideOf(problem, state, v) / total;
     for (let l = 0; l < lags; l++)
       lagged[j * MAX_LAGS + l] = laggedOf(problem, state, v, l) / total;
   }
-  return { plain, right, lagged };
+  return { plain, right, lagged, beside };
 }
 
 /**
@@ -102,7 +115,7 @@ function leaveRest(problem: Problem, state: State, v: number): { total: number; 
   return { total, own };
 }
 
-function rightOf(problem: Problem, { rest, rates }: State, v: number): number {
+function rightOf(problem: Problem, { rest, rates, lagOf }: State, v: number): number {
   const c = problem.viewRate[v]!;
   if (c < 0) return 0;
   let sum = 0;
@@ -111,7 +124,30 @@ function rightOf(problem: Problem, { rest, rates }: State, v: number): number {
     const r = problem.entryReading[j]!;
     if (r === RIGHT || r === LOCAL) sum += problem.entryCoef[j]! * rest[problem.entryCell[j]!]!;
   }
-  return sum * rates.shares[c * N_READINGS + RIGHT]!;
+  sum *= rates.shares[c * N_READINGS + RIGHT]!;
+  const lag = lagOf[problem.viewSource[v]!]!;
+  if (lag < 0) return sum;
+  const moment = rates.shares[c * N_READINGS + OTHER_MOMENT]!;
+  const last = problem.lagStart[v * MAX_LAGS + lag + 1]!;
+  for (let m = problem.lagStart[v * MAX_LAGS + lag]!; m < last; m++) {
+    if (problem.lagReading[m] === OTHER_MOMENT)
+      sum += moment * problem.lagCoef[m]! * rest[problem.lagCell[m]!]!;
+  }
+  return sum;
+}
+
+function besideOf(problem: Problem, { rest, rates }: State, v: number): number {
+  const at = problem.viewRate[v]! * N_READINGS;
+  if (at < 0) return 0;
+  const odds = (r: number) => rates.odds[at + r]!;
+  const local = odds(DAY_BEFORE) + odds(DAY_AFTER) + odds(FEW_DAYS);
+  let sum = 0;
+  for (let j = problem.entryStart[v]!; j < problem.entryStart[v + 1]!; j++) {
+    const r = problem.entryReading[j]!;
+    const weight = r === LOCAL ? local : isBeside(r) ? odds(r) : 0;
+    if (weight > 0) sum += weight * problem.entryCoef[j]! * rest[problem.entryCell[j]!]!;
+  }
+  return sum;
 }
 
 function laggedOf(problem: Problem, { rest, rates }: State, v: number, l: number): number {
@@ -122,12 +158,12 @@ function laggedOf(problem: Problem, { rest, rates }: State, v: number, l: number
     const odds = rates.odds[at + problem.lagReading[m]!]!;
     sum += odds * problem.lagCoef[m]! * rest[problem.lagCell[m]!]!;
   }
-  return sum === 0 ? 0 : sum / oddsSum(rates.odds, at);
+  return sum;
 }
 
-/** Sum of a rate cell's odds, a lag's readings among them. */
-export function oddsSum(odds: Float64Array, at: number): number {
+/** Sum of a rate cell's odds of the readings that are open to its source. */
+export function oddsSum(odds: Float64Array, at: number, lagged: boolean): number {
   let sum = 0;
-  for (let r = 0; r < N_READINGS; r++) sum += odds[at + r]!;
+  for (let r = 0; r < N_READINGS; r++) if (isOpen(r, lagged)) sum += odds[at + r]!;
   return sum;
 }

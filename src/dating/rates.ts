@@ -1,12 +1,12 @@
 import type { SourceKind } from '../evidence/index.ts';
 import type { Chance } from '../maths/index.ts';
 import type { Problem } from './problem.ts';
-import { N_READINGS, NEAR_MOMENT, needsLag, OTHER_MOMENT, priorLogOdds } from './readings.ts';
+import { isOpen, N_READINGS, NEAR_MOMENT, OTHER_MOMENT, priorLogOdds } from './readings.ts';
 
 /** Log odds of the lag reading for a source that does date another moment: its habit. Judgement. */
 const LAG_HABIT = Math.log(2.5);
-/** Log odds of a day beside that moment against the moment itself. Judgement. */
-const BESIDE = Math.log(0.08);
+/** Log odds of a day or two beside that moment against the moment itself. Judgement. */
+const BESIDE = Math.log(0.14);
 const COMMON = 0;
 
 /**
@@ -139,9 +139,9 @@ export function fillShares(rates: Rates, problem: Problem, lagOf: Int32Array): v
     const at = c * N_READINGS;
     const lagged = lagOf[problem.rateSource[c]!]! >= 0;
     let sum = 0;
-    for (let r = 0; r < N_READINGS; r++) if (lagged || !needsLag(r)) sum += rates.odds[at + r]!;
+    for (let r = 0; r < N_READINGS; r++) if (isOpen(r, lagged)) sum += rates.odds[at + r]!;
     for (let r = 0; r < N_READINGS; r++) {
-      rates.shares[at + r] = lagged || !needsLag(r) ? rates.odds[at + r]! / sum : 0;
+      rates.shares[at + r] = isOpen(r, lagged) ? rates.odds[at + r]! / sum : 0;
     }
   }
 }
@@ -170,7 +170,7 @@ function cellSums(rates: Rates, problem: Problem, lagOf: Int32Array): Float64Arr
   for (let c = 0; c < problem.nRates; c++) {
     const lagged = lagOf[problem.rateSource[c]!]! >= 0;
     for (let r = 0; r < N_READINGS; r++) {
-      if (lagged || !needsLag(r)) sums[c]! += rates.odds[c * N_READINGS + r]!;
+      if (isOpen(r, lagged)) sums[c]! += rates.odds[c * N_READINGS + r]!;
     }
   }
   return sums;
@@ -199,7 +199,7 @@ function drawEffect(
     slope.log = (-0.5 * at * at) / variance;
     for (let j = from; j < to; j++) {
       const c = cells[j]!;
-      const active = !needsLag(r) || lagOf[problem.rateSource[c]!]! >= 0;
+      const active = r === COMMON || isOpen(r, lagOf[problem.rateSource[c]!]! >= 0);
       const n = counts[c * (N_READINGS + 1) + N_READINGS]!;
       if (n === 0 || !active) continue;
       const row = c * (N_READINGS + 1);
@@ -247,7 +247,7 @@ function scaleCell(
     if (r === COMMON && q === OTHER_MOMENT) continue;
     const was = odds[c * N_READINGS + q]!;
     odds[c * N_READINGS + q] = was * factor;
-    if (lagged || !needsLag(q)) sums[c]! += was * (factor - 1);
+    if (isOpen(q, lagged)) sums[c]! += was * (factor - 1);
   }
 }
 

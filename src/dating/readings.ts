@@ -31,14 +31,20 @@ export const ROW_SHIFT = 8;
 export const FILLED_IN = 9;
 export const SIBLING = 10;
 export const NOISE = 11;
-/** A day beside the other moment. */
+/** A day or two beside the other moment. */
 export const NEAR_MOMENT = 12;
 
 export const COVER_DATE = 13;
 
-/** Whether a reading is one of sources that date another moment. */
-export function needsLag(reading: number): boolean {
-  return reading === OTHER_MOMENT || reading === NEAR_MOMENT;
+/** Whether a source can be read so: one that dates another moment errs about that, not the release. */
+export function isOpen(reading: number, lagged: boolean): boolean {
+  if (reading === OTHER_MOMENT || reading === NEAR_MOMENT) return lagged;
+  return !(lagged && isBeside(reading));
+}
+
+/** Whether a reading misses the release by days. */
+export function isBeside(reading: number): boolean {
+  return reading === DAY_BEFORE || reading === DAY_AFTER || reading === FEW_DAYS;
 }
 
 /**

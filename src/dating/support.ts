@@ -43,6 +43,9 @@ export interface Surroundings {
   readonly reach: number;
 }
 
+/** The same about the days that a lag points at. */
+const NEAR_REACH = 2;
+
 export interface EventSupport {
   /** Single days that readings point at. */
   readonly points: Set<number>;
@@ -117,10 +120,11 @@ function addStatement(
       points.add(yearsOn(calendar, lo, -1));
       for (let l = 0; l < nLags[source]!; l++) {
         const day = lo - lags[source * MAX_LAGS + l]!;
-        points.add(day);
-        if (reach < SMALL_REACH) continue;
-        points.add(day - 1);
-        points.add(day + 1);
+        if (reach < SMALL_REACH) {
+          points.add(day);
+          continue;
+        }
+        for (let beside = -NEAR_REACH; beside <= NEAR_REACH; beside++) points.add(day + beside);
       }
     }
   }
