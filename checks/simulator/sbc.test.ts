@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { seeded } from './chance.ts';
 import { answerOf } from './posterior.ts';
-import { type Calibrated, calibrate, rankOf } from './sbc.ts';
+import { type Calibrated, calibrate, coverage, levelOf, REGIONS, rankOf } from './sbc.ts';
 import { chiSquareTail, kolmogorovTail } from './tails.ts';
 
 /** One printing, a month of days, three claims, each right with chance 0.6, else any day. */
@@ -28,17 +28,32 @@ function toy(believed: number): Calibrated<readonly number[]> {
 }
 
 describe('calibration by simulation', () => {
-  it('finds the ranks of an exact posterior uniform', () => {
-    const found = calibrate(toy(0.6), 2000, 1);
-    expect(found.counts.reduce((sum, n) => sum + n, 0)).toBe(2000);
-    expect(found.p).toBeGreaterThan(0.001);
-    expect(found.pDistance).toBeGreaterThan(0.001);
+  it('finds the ranks and levels of an exact posterior uniform', () => {
+    const { ranks, levels } = calibrate(toy(0.6), 2000, 1);
+    for (const found of [ranks, levels]) {
+      expect(found.counts.reduce((sum, n) => sum + n, 0)).toBe(2000);
+      expect(found.p).toBeGreaterThan(0.001);
+      expect(found.pDistance).toBeGreaterThan(0.001);
+    }
+  });
+
+  it('finds as many truths in the regions of an exact posterior as they claim', () => {
+    const { levels } = calibrate(toy(0.6), 2000, 1);
+    for (const mass of REGIONS) {
+      const { share, error } = coverage(levels.ranks, mass);
+      // Three standard errors, which chance exceeds once in 370.
+      expect(Math.abs(share - mass)).toBeLessThan(3 * error);
+    }
+    expect(coverage([0.1, 0.4, 0.6, 0.9], 0.5)).toEqual({ share: 0.5, error: 0.25 });
   });
 
   it('finds out a posterior that believes its sources too much, and one too little', () => {
-    // Measured 1.3e-4 and less than 1e-9; a uniform rank would pass either bound once in 500.
-    expect(calibrate(toy(0.95), 2000, 1).p).toBeLessThan(2e-3);
-    expect(calibrate(toy(0.25), 2000, 1).p).toBeLessThan(2e-3);
+    // A uniform rank would pass a bound once in 500; levels tell it more plainly than ranks.
+    for (const believed of [0.95, 0.25]) {
+      const { ranks, levels } = calibrate(toy(believed), 2000, 1);
+      expect(ranks.p).toBeLessThan(2e-3);
+      expect(levels.p).toBeLessThan(2e-3);
+    }
   });
 
   it('breaks ties within a lump at random', () => {
@@ -63,6 +78,19 @@ describe('calibration by simulation', () => {
       ),
     ).toBe(1);
     expect(rankOf([], 9, 0.25)).toBe(0.25);
+  });
+
+  it('counts the days that are more probable, and breaks ties among equals at random', () => {
+    const days = [
+      ['1970-01-02', 0.2],
+      ['1970-01-03', 0.5],
+      ['1970-01-04', 0.2],
+      ['1970-01-05', 0.1],
+    ] as const;
+    expect(levelOf(days, 2, 0.5)).toBeCloseTo(0.25, 12);
+    expect(levelOf(days, 1, 0.5)).toBeCloseTo(0.7, 12);
+    expect(levelOf(days, 9, 0.5)).toBe(1);
+    expect(levelOf([], 9, 0.25)).toBe(0.25);
   });
 
   it('refuses too few dossiers for its bins', () => {

@@ -44,26 +44,84 @@ export function rankOf(
 }
 
 /**
+ * Level of a true day in its posterior, between 0 and 1: the mass of the days that are more probable
+ * and a random share `tie` of the mass of those that are as probable. A posterior that is too sure
+ * of its best day has too many levels near 1, while its ranks are too early as often as too late.
+ */
+export function levelOf(
+  days: Answer['printings'][number]['days'],
+  truth: number,
+  tie: number,
+): number {
+  const day = isoOf(truth);
+  const total = days.reduce((sum, [, p]) => sum + p, 0);
+  if (!(total > 0)) return tie;
+  const own = days.find(([other]) => other === day)?.[1] ?? 0;
+  const close = own * SAME;
+  const above = days.reduce((sum, [, p]) => (p > own + close ? sum + p : sum), 0);
+  const like = days.reduce((sum, [, p]) => (Math.abs(p - own) <= close ? sum + p : sum), 0);
+  return (above + tie * like) / total;
+}
+
+/** Relative difference up to which probabilities are the same but for rounding. */
+const SAME = 1e-9;
+
+/** How the truths lie in their posteriors, by rank and by level. */
+export interface Calibration {
+  readonly ranks: Uniformity;
+  readonly levels: Uniformity;
+}
+
+/**
  * Simulation-based calibration (`talts:2018`): over data drawn from a model's own prior the ranks
- * of the truth are uniform. One printing a dossier, drawn at random, so that ranks are independent.
- * Says nothing on data from anywhere else. Throws RangeError for fewer than five dossiers a bin,
- * where the chi-square test is not to be trusted.
+ * of the truth are uniform, and so are its levels, which depend on the data and therefore tell
+ * faults that ranks do not (`modrak:2025`). One printing a dossier, drawn at random, so that ranks
+ * are independent. Says nothing on data from anywhere else. Throws RangeError for fewer than five
+ * dossiers a bin, where the chi-square test is not to be trusted.
  */
 export function calibrate<Data>(
   model: Calibrated<Data>,
   dossiers: number,
   seed: number,
   bins = 20,
-): Uniformity {
+): Calibration {
   if (dossiers < 5 * bins) throw new RangeError(`at least ${5 * bins} dossiers for ${bins} bins`);
   const chance = seeded(seed);
-  const ranks = Array.from({ length: dossiers }, (_, i) => {
+  const places = Array.from({ length: dossiers }, (_, i) => {
     const own = seed * 1_000_003 + i;
     const { data, days } = model.draw(own);
     const dated = chance.pick(model.answer(data, own).printings);
-    return rankOf(dated.days, days.get(dated.id)!, chance.uniform());
+    const truth = days.get(dated.id)!;
+    return {
+      rank: rankOf(dated.days, truth, chance.uniform()),
+      level: levelOf(dated.days, truth, chance.uniform()),
+    };
   });
-  return uniformity(ranks, bins);
+  return {
+    ranks: uniformity(
+      places.map(({ rank }) => rank),
+      bins,
+    ),
+    levels: uniformity(
+      places.map(({ level }) => level),
+      bins,
+    ),
+  };
+}
+
+/** Regions of the most probable days, by the mass that they claim. */
+export const REGIONS = [0.5, 0.8, 0.95] as const;
+
+/**
+ * Share of truths that lie in the region of the most probable days of a given mass, with its standard
+ * error. The day at the region's edge belongs to it by chance, so that the region has just that mass.
+ *
+ * @param levels one a dossier, between 0 and 1
+ * @param mass of the region, between 0 and 1
+ */
+export function coverage(levels: readonly number[], mass: number) {
+  const share = levels.filter((level) => level < mass).length / levels.length;
+  return { share, error: Math.sqrt((share * (1 - share)) / levels.length) };
 }
 
 /** How well ranks between 0 and 1 agree with the uniform distribution. */
