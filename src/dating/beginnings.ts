@@ -15,6 +15,8 @@ const BELIEF = 3;
 const DISBELIEF = 1;
 /** Share of a beginning's sweeps after which a believed source may have a lag. */
 const FREE_FROM = 0.5;
+/** A share of a beginning's sweeps that is not reached. */
+const NEVER = 1;
 /** Share of a beginning's sweeps after which weekday habits count. */
 const WEEKDAYS_FROM = 0.4;
 
@@ -41,7 +43,7 @@ export function beginnings(
   const fits = believed.map((source, b) => {
     const state = createState(problem, kinds, chance(seed * 1009 + 500 + b));
     const list: number[] = [];
-    warmUp(problem, state, shop, { source, sweeps, parents: false, every: 1 }, (i) => {
+    warmUp(problem, state, shop, { source, sweeps, parents: NEVER, every: 1 }, (i) => {
       if (i >= sweeps / 2) list.push(fitOf(problem, state));
       onSweep();
     });
@@ -56,8 +58,8 @@ export interface Beginning {
   /** The source that is believed, or −1. */
   readonly source: number;
   readonly sweeps: number;
-  /** Whether sources may derive from each other. */
-  readonly parents: boolean;
+  /** Share of the sweeps after which sources may derive from each other. */
+  readonly parents: number;
   /** Lags and parents are drawn every so many sweeps. */
   readonly every: number;
 }
@@ -79,7 +81,7 @@ export function warmUp(
     state.evenWeek = i < sweeps * WEEKDAYS_FROM;
     const believed = i < sweeps * FREE_FROM ? source : -1;
     const lags = i % every === 0;
-    sweep(problem, state, shop, { lags, parents: lags && parents, believed });
+    sweep(problem, state, shop, { lags, parents: lags && i >= sweeps * parents, believed });
     onSweep(i);
   }
 }

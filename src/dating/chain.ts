@@ -101,6 +101,9 @@ function drawSource(
   changeViews(problem, state, changed, () => hold(problem, state, s, kin, descent));
 }
 
+/** Share of its runs that a source takes at least from one that it derives from. Judgement. */
+const LEAST_COPIED = 0.5;
+
 /** Draws everything that is learned, given days and readings. */
 function learn(problem: Problem, state: State, tally: Tally | undefined) {
   const { copied, plain } = drawReadings(
@@ -120,7 +123,7 @@ function learn(problem: Problem, state: State, tally: Tally | undefined) {
     if (state.runCopied[run]) yes++;
     else no++;
   }
-  state.copyRate[1] = beta(state, 3 + yes, 1.5 + no);
+  state.copyRate[1] = Math.max(LEAST_COPIED, beta(state, 3 + yes, 1.5 + no));
 }
 
 function beta(state: State, a: number, b: number): number {

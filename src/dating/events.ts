@@ -1,3 +1,4 @@
+import type { Printing } from '../catalogue/index.ts';
 import type { Claim, Evidence } from '../evidence/index.ts';
 
 /** Printings that are taken to have come out on one day. */
@@ -94,7 +95,7 @@ function productEvents(evidence: Evidence, events: readonly ReleaseEvent[]): Rel
 
 /**
  * A printing in several products came no later than any of them in its market, unless a sequence
- * fact says otherwise.
+ * fact says otherwise; what else of a product is of another edition or wave tells nothing.
  */
 function productOrders(
   evidence: Evidence,
@@ -104,17 +105,24 @@ function productOrders(
 ): [number, number][] {
   const several = severalProducts(evidence);
   const orders: [number, number][] = [];
-  evidence.printings.forEach(({ id }, i) => {
+  const { printings } = evidence;
+  printings.forEach(({ id }, i) => {
     const products = several.get(id);
     if (!products) return;
     const own = eventOf[i]!;
     events.forEach(({ members, product, market }, e) => {
-      const alone = members.some((j) => several.has(evidence.printings[j]!.id));
-      if (alone || !products.has(product) || market !== events[own]!.market) return;
+      const alone = members.some((j) => several.has(printings[j]!.id));
+      const like = members.every((j) => sameIssue(printings[j]!, printings[i]!));
+      if (alone || !like || !products.has(product) || market !== events[own]!.market) return;
       if (!reaches(e, own, [...stated, ...orders])) orders.push([own, e]);
     });
   });
   return orders;
+}
+
+/** Whether two printings are of one edition and print wave: others of a product came on days of their own. */
+function sameIssue(a: Printing, b: Printing): boolean {
+  return a.edition === b.edition && a.wave === b.wave;
 }
 
 /** Whether sequence facts put an event before another. */

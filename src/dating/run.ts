@@ -92,6 +92,8 @@ export function sample(
   const shop = workshopOf(evidence, problem);
   const kinds = evidence.sources.map((s) => s.kind);
   const tally = createTally(problem);
+  // A single chain has no other to set it right, so it learns rates before it looks for copies.
+  const parents = plan.chains === 1 ? 0.5 : 0;
   const all = plan.begin + plan.chains * (plan.warmUp + plan.keep);
   let done = 0;
   const swept = () => onProgress?.(Math.min(1, ++done / all));
@@ -103,7 +105,7 @@ export function sample(
     const own = guarded ? { ...shop, kin: citedOnly(evidence, shop.kin) } : shop;
     state = createState(problem, kinds, chance(seed * 1009 + c));
     const every = Math.ceil(plan.sources / 3);
-    warmUp(problem, state, own, { source, sweeps: plan.warmUp, parents: true, every }, swept);
+    warmUp(problem, state, own, { source, sweeps: plan.warmUp, parents, every }, swept);
     const batch = Math.ceil((plan.keep * plan.chains) / BATCHES);
     for (let i = 0; i < plan.keep; i++) {
       if (i % batch === 0) beginBatch(tally, problem, guarded);
