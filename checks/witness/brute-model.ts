@@ -132,7 +132,7 @@ export function drawPrior(chance: Chance, sources: number): Drawn {
     noise: histogram(chance, NOISE_PRIOR),
     seen: histogram(chance, SEEN_PRIOR),
     copying: chance.beta(8, 1.5),
-    runs: Math.max(0.25, chance.beta(3, 1.5)),
+    runs: Math.max(0.5, chance.beta(3, 1.5)),
   };
 }
 

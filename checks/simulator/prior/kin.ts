@@ -30,7 +30,7 @@ export function drawKin(chance: Chance, { sources }: Design): Kin {
     });
     const order = inOrder(parents);
     if (order.length < sources.length) continue;
-    const share = Math.min(COPYING.most, chance.beta(...COPYING.runs));
+    const share = Math.max(COPYING.leastRuns, Math.min(COPYING.most, chance.beta(...COPYING.runs)));
     const rate = Math.min(COPYING.most, chance.beta(...COPYING.rate));
     const runs = new Map<string, boolean>();
     const copiedRun = ({ source, property, release }: Slot) => {

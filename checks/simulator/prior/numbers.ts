@@ -126,7 +126,7 @@ export const KIN = { cited: 4, others: 0.25, few: 20, against: 0.1, guarded: 0.5
  * the first day of a month or year that is copied as a day.
  */
 export const MISCOPY = { chance: 0.03, within: 10, first: 0.05 } as const;
-export const COPYING = { rate: [8, 1.5], runs: [3, 1.5], most: 0.995 } as const;
+export const COPYING = { rate: [8, 1.5], runs: [3, 1.5], leastRuns: 0.5, most: 0.995 } as const;
 
 /** A row's slip of the pen, and how many other values it may give. */
 export const PEN = { chance: 0.03, values: 200 } as const;
