@@ -59,28 +59,42 @@ function edtfOf(best: { day: number; p: number }, run: { from: number; to: numbe
   return best.p >= 0.5 ? `${isoOf(best.day)}?` : edtfOfRange(run.from, run.to);
 }
 
-/** Neighbours in order, with the chance that they came in it; `idsOf` names an event's printings. */
-export function sequencesOf(
-  events: readonly number[],
-  weights: readonly DayWeights[],
-  orders: readonly (readonly [number, number])[],
-  idsOf: (e: number) => readonly string[],
-): Sequence[] {
-  const stated = new Set(orders.map((pair) => pair.join()));
-  return events.slice(1).map((later, j) => {
-    const earlier = events[j]!;
-    const known = stated.has(`${earlier},${later}`);
-    const { before, same } = known
-      ? { before: 1, same: 0 }
-      : compareDays(weights[earlier]!, weights[later]!);
-    return {
-      earlier: idsOf(earlier)[0]!,
-      later: idsOf(later)[0]!,
-      p: before,
-      p_same_day: same,
-      stated: known,
-    };
-  });
+/** What neighbours in order are told by: distributions, sequence facts, and names. */
+export interface Neighbours {
+  readonly weights: readonly DayWeights[];
+  /** Sequence facts, as `earlier,later`. */
+  readonly facts: ReadonlySet<string>;
+  /** Names an event's printings. */
+  readonly idsOf: (e: number) => readonly string[];
+}
+
+/** Sequence facts as they are looked up. */
+export function factsOf(orders: readonly (readonly [number, number])[]): ReadonlySet<string> {
+  return new Set(orders.map((pair) => pair.join()));
+}
+
+/** Neighbours in order, with the chance that they came in it. */
+export function sequencesOf(events: readonly number[], neighbours: Neighbours): Sequence[] {
+  return events.slice(1).map((later, j) => sequenceOf(events[j]!, later, neighbours));
+}
+
+/** How probable it is that one event came before another, or on one day with it. */
+export function sequenceOf(
+  earlier: number,
+  later: number,
+  { weights, facts, idsOf }: Neighbours,
+): Sequence {
+  const stated = facts.has(`${earlier},${later}`);
+  const { before, same } = stated
+    ? { before: 1, same: 0 }
+    : compareDays(weights[earlier]!, weights[later]!);
+  return {
+    earlier: idsOf(earlier)[0]!,
+    later: idsOf(later)[0]!,
+    p: before,
+    p_same_day: same,
+    stated,
+  };
 }
 
 /**

@@ -1,4 +1,4 @@
-import type { Evidence } from '../evidence/index.ts';
+import type { Claim, Evidence } from '../evidence/index.ts';
 import { compile } from './compile.ts';
 import { releasesOf } from './events.ts';
 import { planFor, sample } from './run.ts';
@@ -68,22 +68,47 @@ function oneDay(a: DayWeights, b: DayWeights, range: number): number {
 
 /** Members of a release of which sources name days of their own, and no day for both. */
 function doubtedGroups(evidence: Evidence): string[][] {
+  return doubtedAmong(grouped(evidence), evidence.claims).map(({ claimed }) => claimed);
+}
+
+/** Printings of each release, by the dossier's tables alone. */
+export function grouped(evidence: Evidence): string[][] {
+  return releasesOf(evidence).events.map(({ members }) =>
+    members.map((i) => evidence.printings[i]!.id),
+  );
+}
+
+/** A release of which some printings may have to be set apart. */
+interface Doubted {
+  readonly ids: readonly string[];
+  /** Those that enough claims are on singly, most first. */
+  readonly claimed: string[];
+}
+
+/**
+ * The releases of which sources name days of their own for some printings, and no day for all.
+ *
+ * @param groups printings of each release
+ * @param claims at least those on these printings
+ */
+export function doubtedAmong(
+  groups: readonly (readonly string[])[],
+  claims: readonly Claim[],
+): Doubted[] {
   const named = new Map<string, number[]>();
-  for (const { property, printings, date } of evidence.claims) {
+  for (const { property, printings, date } of claims) {
     if (property !== 'on-sale' || printings.length !== 1) continue;
     const [range, more] = date?.ranges ?? [];
     if (!range || more || range.first !== range.last) continue;
     named.set(printings[0]!, [...(named.get(printings[0]!) ?? []), range.first]);
   }
-  const groups: string[][] = [];
-  for (const { members } of releasesOf(evidence).events) {
-    const ids = members.map((i) => evidence.printings[i]!.id);
-    const claimed = ids.filter((id) => (named.get(id)?.length ?? 0) >= LEAST_CLAIMS);
-    const most = claimed.sort((a, b) => named.get(b)!.length - named.get(a)!.length);
-    const apart = most.some(
-      (id) => !named.get(id)!.some((day) => named.get(most[0]!)!.includes(day)),
+  return groups.flatMap((ids) => {
+    const claimed = ids
+      .filter((id) => (named.get(id)?.length ?? 0) >= LEAST_CLAIMS)
+      .sort((a, b) => named.get(b)!.length - named.get(a)!.length);
+    const isApart = claimed.some(
+      (id) => !named.get(id)!.some((day) => named.get(claimed[0]!)!.includes(day)),
     );
-    if (apart) groups.push(most);
-  }
-  return groups;
+    return isApart ? [{ ids, claimed }] : [];
+  });
 }

@@ -1,14 +1,15 @@
 import { type Evidence, type SourceKind, weekdayOf } from '../evidence/index.ts';
-import { datedEvent, datedPrinting, monteCarloError, sequencesOf } from './answer.ts';
+import { datedEvent, datedPrinting, factsOf, monteCarloError, sequencesOf } from './answer.ts';
 import { partsByEvidence } from './apart.ts';
 import { type Compiled, compile } from './compile.ts';
+import type { Releases } from './events.ts';
 import { explainEvent } from './explain.ts';
 import { leadsFor, trustByKind } from './leads.ts';
 import { releaseNames } from './release-names.ts';
 import { sourcesOf } from './reliability.ts';
 import { planFor, sample } from './run.ts';
 import type { Findings } from './say.ts';
-import { firstEvents, orderEvents } from './sequence.ts';
+import { firstEvents, type Middle, middleOf, orderEvents } from './sequence.ts';
 import { type DayWeights, spreadDays } from './spread.ts';
 import { averageCells, type Tally } from './tally.ts';
 import type { Dating, ExplainedClaim, Lead, WeekdayHabit } from './types.ts';
@@ -46,25 +47,46 @@ export interface Fit extends Findings {
   readonly weekdays: WeekdayCounts;
   /** How far each kind of source is trusted, were there one more. */
   readonly trust: ReadonlyMap<SourceKind, number>;
+  /** Of all events. */
+  readonly middles: readonly Middle[];
+  /** Events that hold printings, most probably earliest first. */
+  readonly order: readonly number[];
 }
 
-/** Dates a dossier, and gives what the answer was read off; nothing where no claim bounds any day. */
+/**
+ * Dates a dossier, and gives what the answer was read off; nothing where no claim bounds any day.
+ *
+ * @param snapshots how many sweeps, at most, leave a snapshot of what was learned
+ */
 export function fitted(
   evidence: Evidence,
   { seed = 1, effort = 'refined', onProgress }: DateOptions,
+  snapshots = 0,
 ): { readonly dating: Dating; readonly fit?: Fit } {
   const compiled = compile(evidence, partsByEvidence(evidence, seed));
   const { problem } = compiled;
   if (problem.last < problem.first) return { dating: undated(evidence, seed, effort) };
-  const { tally, state } = sample(evidence, problem, planFor(problem, effort), seed, onProgress);
+  const plan = planFor(problem, effort);
+  const { tally, state } = sample(evidence, problem, plan, seed, onProgress, snapshots);
   const { pooling } = state;
   const weekdays = { ...averageWeekdays(problem, tally), pooling, evenWeek: false };
   const weights = weightsOf(compiled, tally, weekdays);
   const names = releaseNames(evidence, compiled.releases.events);
   const findings = { evidence, compiled, tally, weights, names };
   const explained = compiled.releases.events.map((_, e) => explainEvent(findings, e));
-  const fit = { ...findings, weekdays, trust: trustByKind(evidence, explained.flat()) };
+  const trust = trustByKind(evidence, explained.flat());
+  const middles = weights.map(middleOf);
+  const fit = { ...findings, weekdays, trust, middles, order: orderOf(compiled.releases, middles) };
   return { dating: answer(fit, explained, seed, effort), fit };
+}
+
+/** Events that hold printings, most probably earliest first. */
+export function orderOf(
+  { events, orders, weakOrders }: Releases,
+  middles: readonly Middle[],
+): number[] {
+  const order = orderEvents(middles, [...orders, ...weakOrders]);
+  return order.filter((e) => events[e]!.members.length > 0);
 }
 
 function answer(
@@ -73,22 +95,20 @@ function answer(
   seed: number,
   effort: 'first' | 'refined',
 ): Dating {
-  const { evidence, compiled, tally, weights } = fit;
+  const { evidence, compiled, tally, weights, order } = fit;
   const { problem, releases } = compiled;
-  const orders = [...releases.orders, ...releases.weakOrders];
-  const events = orderEvents(weights, orders).filter((e) => releases.events[e]!.members.length > 0);
-  const first = firstEvents(weights, orders);
+  const first = firstEvents(weights, [...releases.orders, ...releases.weakOrders]);
   const dated = explained.map((claims, e) => datedEvent(fit, e, claims));
   const idsOf = (e: number) => releases.events[e]!.members.map((i) => evidence.printings[i]!.id);
   return {
     printings: evidence.printings.map((_, i) =>
       datedPrinting(fit, i, dated[releases.eventOf[i]!]!),
     ),
-    order: events.flatMap(idsOf),
+    order: order.flatMap(idsOf),
     first: [...first]
       .flatMap(([e, p]) => idsOf(e).map((id) => ({ id, p })))
       .sort((a, b) => b.p - a.p),
-    sequences: sequencesOf(events, weights, releases.orders, idsOf),
+    sequences: sequencesOf(order, { weights, facts: factsOf(releases.orders), idsOf }),
     sources: sourcesOf(evidence, compiled, tally, weights),
     weekdays: weekdaysOf(compiled, weights),
     leads: leadsOf(fit, explained),

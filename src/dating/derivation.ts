@@ -279,7 +279,8 @@ function setRun(problem: Problem, state: State, run: number, parent: number): vo
   }
 }
 
-function viewOf(problem: Problem, v: number, source: number): number {
+/** The view of another source of the same release and run group, or −1. */
+export function viewOf(problem: Problem, v: number, source: number): number {
   const e = problem.viewEvent[v]!;
   const group = problem.runGroup[problem.viewRun[v]!];
   for (let o = problem.viewStart[e]!; o < problem.viewStart[e + 1]!; o++) {

@@ -4,7 +4,6 @@ import type { EventCells } from './entries.ts';
 import { EntryColumns } from './entry-columns.ts';
 import type { Releases } from './events.ts';
 import { binOf, FIXED_HISTS, histOf, UNLISTED_HIST } from './histograms.ts';
-import { coverShares } from './links.ts';
 import { breadth, type Span, type Statement } from './statements.ts';
 import type { Survey } from './survey.ts';
 import { seriesHists } from './tables.ts';
@@ -15,7 +14,7 @@ export function layTerms(
   statements: readonly Statement[],
   views: Views,
   cells: CellArrays,
-  { lags, calendar, filled }: Pick<Survey, 'lags' | 'calendar' | 'filled'>,
+  { lags, calendar, filled, covers }: Pick<Survey, 'lags' | 'calendar' | 'filled' | 'covers'>,
   evidence: Pick<Evidence, 'products'>,
   releases: Pick<Releases, 'events'>,
 ) {
@@ -35,7 +34,6 @@ export function layTerms(
     ...seriesHists(statements, views, evidence, releases, FIXED_HISTS, histOf),
   };
   const entries = new EntryColumns(nViews);
-  const covers = coverShares(statements);
   const yearOf = (d: number) =>
     calendar.year[Math.min(calendar.year.length - 1, Math.max(0, d - calendar.first))]!;
   for (let v = 0; v < nViews; v++) {

@@ -7,7 +7,8 @@ import { isOpen, N_READINGS, NEAR_MOMENT, OTHER_MOMENT, priorLogOdds } from './r
 const LAG_HABIT = Math.log(2.5);
 /** Log odds of a day or two beside that moment against the moment itself. Judgement. */
 const BESIDE = Math.log(0.14);
-const COMMON = 0;
+/** Stands in the place of a reading for all errors together. */
+export const COMMON = 0;
 
 /**
  * The shares of the readings, on the logit scale, as sums of effects: dossier, kind, kind × era,
@@ -86,9 +87,7 @@ export function createRates(problem: Problem, kinds: readonly SourceKind[]): Rat
   });
   const odds = new Float64Array(problem.nRates * N_READINGS);
   for (let c = 0; c < problem.nRates; c++) {
-    const prior = priorLogOdds(kinds[rateSource[c]!]!);
-    prior[OTHER_MOMENT] = LAG_HABIT;
-    prior[NEAR_MOMENT] = LAG_HABIT + BESIDE;
+    const prior = usualLogOdds(kinds[rateSource[c]!]!);
     for (let r = 0; r < N_READINGS; r++) odds[c * N_READINGS + r] = Math.exp(prior[r]!);
   }
   return {
@@ -102,6 +101,14 @@ export function createRates(problem: Problem, kinds: readonly SourceKind[]): Rat
     variance: Float64Array.from(LEVELS, ({ sd }) => sd * sd),
     sloppiness,
   };
+}
+
+/** Log odds of each reading against `right` for a kind of source, where no effect is learned. */
+export function usualLogOdds(kind: SourceKind): Float64Array {
+  const prior = priorLogOdds(kind);
+  prior[OTHER_MOMENT] = LAG_HABIT;
+  prior[NEAR_MOMENT] = LAG_HABIT + BESIDE;
+  return prior;
 }
 
 /** A source's effect on all its errors together, and the spread of such effects. */

@@ -80,6 +80,7 @@ const BATCHES = 4;
 /**
  * Runs chains from one seed and gathers what their kept sweeps hold.
  *
+ * @param snapshots how many kept sweeps, at most, leave a snapshot of their state
  * @returns the tally, and the last state of the last chain
  */
 export function sample(
@@ -88,10 +89,11 @@ export function sample(
   plan: Plan,
   seed: number,
   onProgress?: (share: number) => void,
+  snapshots = 0,
 ): { tally: Tally; state: State } {
   const shop = workshopOf(evidence, problem);
   const kinds = evidence.sources.map((s) => s.kind);
-  const tally = createTally(problem);
+  const tally = createTally(problem, Math.ceil((plan.chains * plan.keep) / snapshots));
   // A single chain has no other to set it right, so it learns rates before it looks for copies.
   const parents = plan.chains === 1 ? 0.5 : 0;
   const all = plan.begin + plan.chains * (plan.warmUp + plan.keep);

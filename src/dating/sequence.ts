@@ -31,27 +31,36 @@ function meanDay({ days, p }: DayWeights): number {
   return sum;
 }
 
+/** What events are put in order by. */
+export interface Middle {
+  /** The day by which half of the probability has passed. */
+  readonly median: number;
+  readonly mean: number;
+}
+
+/** The middle of a distribution over days. */
+export function middleOf(weights: DayWeights): Middle {
+  return { median: medianDay(weights), mean: meanDay(weights) };
+}
+
 /**
  * Events in order of release: by the middle of their distribution, but never against a sequence
  * fact.
  *
+ * @param middles of all events
  * @param orders pairs of events, earlier first
  */
 export function orderEvents(
-  weights: readonly DayWeights[],
+  middles: readonly Middle[],
   orders: readonly (readonly [number, number])[],
 ): number[] {
-  const middle = weights.map(medianDay);
-  const mean = weights.map(meanDay);
   const later = new Map<number, number[]>();
-  const waiting = new Int32Array(weights.length);
+  const waiting = new Int32Array(middles.length);
   for (const [a, b] of orders) {
     later.set(a, [...(later.get(a) ?? []), b]);
     waiting[b]!++;
   }
-  const sorted = weights
-    .map((_, e) => e)
-    .sort((a, b) => middle[a]! - middle[b]! || mean[a]! - mean[b]! || a - b);
+  const sorted = middles.map((_, e) => e).sort((a, b) => compareMiddles(middles, a, b));
   const out: number[] = [];
   const place = (e: number) => {
     out.push(e);
@@ -64,6 +73,11 @@ export function orderEvents(
     if (waiting[e] === 0) place(e);
   }
   return out;
+}
+
+function compareMiddles(middles: readonly Middle[], a: number, b: number): number {
+  const [m, n] = [middles[a]!, middles[b]!];
+  return m.median - n.median || m.mean - n.mean || a - b;
 }
 
 /** Probability below which a day is not looked at when asking which event is first. */

@@ -1,7 +1,7 @@
 import type { Releases } from './events.ts';
 import { calendarOf } from './kernels.ts';
 import { candidateLags } from './lags.ts';
-import { DayCounts, filledShares, type Link, linksOf, siblingsOf } from './links.ts';
+import { coverShares, DayCounts, filledShares, type Link, linksOf, siblingsOf } from './links.ts';
 import type { Statement } from './statements.ts';
 import { LARGE_REACH, rangeOf, SMALL_REACH, type Surroundings } from './support.ts';
 import { erasOf } from './tables.ts';
@@ -17,6 +17,8 @@ export interface Survey extends Surroundings {
   readonly counts: DayCounts;
   /** Probability of each statement's value if its source filled in one day for many. */
   readonly filled: Float32Array;
+  /** Probability of each statement's value if its source took a cover's date for the day of sale. */
+  readonly covers: Float32Array;
 }
 
 /** Dossiers of more statements look at fewer days: near each claim, and far from all. */
@@ -44,5 +46,6 @@ export function surveyOf(
     links: linksOf(statements, siblings),
     counts,
     filled: filledShares(statements, counts),
+    covers: coverShares(statements),
   };
 }

@@ -1,5 +1,5 @@
 import type { DateProperty, Evidence } from '../evidence/index.ts';
-import type { Releases } from './events.ts';
+import type { ReleaseEvent, Releases } from './events.ts';
 import type { Statement } from './statements.ts';
 import type { Views } from './views.ts';
 
@@ -78,7 +78,7 @@ export function runsOf(
   statements.forEach((statement, i) => {
     if (statement.events.length !== 1 || !copyable(statement.property)) return;
     const event = releases.events[statement.events[0]!]!;
-    const place = `${statement.property} ${event.product || `market ${event.market}`}`;
+    const place = placeOf(statement, event);
     if (!groups.has(place)) groups.set(place, groups.size);
     const key = `${statement.source} ${place}`;
     let run = index.get(key);
@@ -104,6 +104,14 @@ export function runsOf(
     runViews: Int32Array.from(members.flat()),
     viewRun,
   };
+}
+
+/** Where a statement stands for derivation: its property and its product, or else its market. */
+export function placeOf(
+  { property }: Pick<Statement, 'property'>,
+  { product, market }: ReleaseEvent,
+): string {
+  return `${property} ${product || `market ${market}`}`;
 }
 
 function copyable(property: DateProperty): boolean {

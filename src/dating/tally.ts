@@ -1,5 +1,6 @@
 import { MAX_LAGS, type Problem } from './problem.ts';
 import { N_READINGS } from './readings.ts';
+import { type Snapshot, snapshotOf } from './snapshot.ts';
 import type { State } from './state.ts';
 
 /** What the kept sweeps add up to, so that their average can be answered. */
@@ -20,10 +21,17 @@ export interface Tally {
   readonly parents: Float64Array;
   /** Sampled day of each event, kept sweep by kept sweep. */
   readonly days: Int32Array[];
+  /** Every so many of the kept sweeps leave a snapshot. */
+  readonly every: number;
+  readonly snapshots: Snapshot[];
 }
 
-/** An empty tally. */
-export function createTally(problem: Problem): Tally {
+/**
+ * An empty tally.
+ *
+ * @param every of how many kept sweeps one leaves a snapshot; infinite for none
+ */
+export function createTally(problem: Problem, every = Number.POSITIVE_INFINITY): Tally {
   return {
     sweeps: 0,
     explained: 0,
@@ -34,6 +42,8 @@ export function createTally(problem: Problem): Tally {
     lags: new Float64Array(problem.nSources * MAX_LAGS),
     parents: new Float64Array(problem.nSources * problem.nSources),
     days: [],
+    every,
+    snapshots: [],
   };
 }
 
@@ -63,8 +73,13 @@ export function addCells(tally: Tally, from: number, cells: Int32Array, p: Float
   for (let j = 0; j < p.length; j++) sum[from + cells[j]!]! += p[j]!;
 }
 
-/** Adds what one kept sweep holds of lags, derivations and days; readings are added as drawn. */
+/**
+ * Adds what one kept sweep holds of lags, derivations and days, before rates are drawn anew; readings
+ * are added as drawn.
+ */
 export function addSweep(tally: Tally, problem: Problem, state: State): void {
+  if (tally.every < Number.POSITIVE_INFINITY && tally.sweeps % tally.every === 0)
+    tally.snapshots.push(snapshotOf(state, tally.guarded.at(-1)!));
   tally.sweeps++;
   tally.batchSweeps[tally.batchSweeps.length - 1]!++;
   if (!tally.guarded.at(-1)) {

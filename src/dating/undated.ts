@@ -1,7 +1,7 @@
 import type { Evidence } from '../evidence/index.ts';
-import { sequencesOf } from './answer.ts';
+import { factsOf, sequencesOf } from './answer.ts';
 import { releasesOf } from './events.ts';
-import { orderEvents } from './sequence.ts';
+import { middleOf, orderEvents } from './sequence.ts';
 import type { DayWeights } from './spread.ts';
 import type { DatedPrinting, Dating } from './types.ts';
 import { sayWhy } from './why.ts';
@@ -34,13 +34,17 @@ export function undated(evidence: Evidence, seed: number, effort: 'first' | 'ref
   }));
   const { events, orders } = releasesOf(evidence);
   const flat = events.map((): DayWeights => ({ days: Int32Array.of(0), p: Float64Array.of(1) }));
-  const undatedOrder = orderEvents(flat, orders).filter((e) => events[e]!.members.length > 0);
+  const undatedOrder = orderEvents(flat.map(middleOf), orders).filter(
+    (e) => events[e]!.members.length > 0,
+  );
   const idsOf = (e: number) => events[e]!.members.map((i) => evidence.printings[i]!.id);
   return {
     printings,
     order: undatedOrder.flatMap(idsOf),
     first: [],
-    sequences: sequencesOf(undatedOrder, flat, orders, idsOf).filter(({ stated }) => stated),
+    sequences: sequencesOf(undatedOrder, { weights: flat, facts: factsOf(orders), idsOf }).filter(
+      ({ stated }) => stated,
+    ),
     sources,
     weekdays: [],
     leads: [],

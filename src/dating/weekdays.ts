@@ -104,7 +104,7 @@ export function averageWeekdays(problem: Problem, tally: Tally): AverageWeek {
 export function countAverage(
   problem: Problem,
   { habitCounts, marketCounts, allCounts }: AverageWeek,
-  { days, sweeps }: Tally,
+  { days, sweeps }: Pick<Tally, 'days' | 'sweeps'>,
   e: number,
   by: 1 | -1,
 ): void {

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { timed } from './run.ts';
 import { sequencedByJags, sequencedHere } from './sequence.ts';
-import { LARGE, measured, type Size, USUAL, written } from './sizes.ts';
+import { LARGE, measured, REDATE_AIM, redated, type Size, USUAL, written } from './sizes.ts';
 import { yardstick } from './yardstick.ts';
 
 const { values } = parseArgs({ options: { large: { type: 'boolean', default: false } } });
@@ -28,6 +28,17 @@ function size(one: Size, folder: string): void {
   } catch (error) {
     line([name, `failed: ${(error as Error).message}`]);
     process.exitCode = 1;
+  }
+}
+
+/** What dating anew takes once a claim is changed, at the sizes that have an aim. */
+function changes(folder: string): void {
+  console.log('\nOne claim changed, with all that is tied to it dated anew:');
+  for (const one of USUAL.filter(({ effort, aim }) => effort === 'refined' && aim)) {
+    const { changes, declined, medianMs } = redated(join(folder, `${one.printings}`));
+    const took = `median ${medianMs.toFixed(1)} ms (${inYards(medianMs)}), aim ${ms(REDATE_AIM)}`;
+    const whole = `${declined} of ${changes} changes left to the whole`;
+    console.log(`${one.printings} / ${one.claims}: ${took}; ${whole}`);
   }
 }
 
@@ -56,6 +67,7 @@ line(['printings / claims', 'read', 'date', 'from disk', '', 'peak', 'error', 'a
 const folder = mkdtempSync(join(tmpdir(), 'printlore-bench-'));
 try {
   for (const one of values.large ? [...USUAL, LARGE] : USUAL) size(one, written(one, folder));
+  changes(folder);
   sequence(folder);
   const help = timed(['bin/printlore.js', '--help'], 5);
   const check = timed(['bin/printlore.js', 'check', join(folder, '12')], 5);

@@ -41,6 +41,22 @@ export function written({ printings, claims }: Size, folder: string): string {
   return path;
 }
 
+/** What dating anew took after each of some changes of one claim. */
+export interface Redated {
+  readonly changes: number;
+  /** Changes that the whole had to be dated for. */
+  readonly declined: number;
+  readonly medianMs: number;
+}
+
+/** Longest that dating anew after a change of one claim may take, in milliseconds. */
+export const REDATE_AIM = 50;
+
+/** Dates a dossier on disk in a process of its own, and then anew after changes of single claims. */
+export function redated(path: string): Redated {
+  return JSON.parse(node(['tools/bench/redate.js', path])) as Redated;
+}
+
 /** Dates a dossier on disk in a process of its own. */
 export function measured(path: string, { effort }: Size): Measured {
   return JSON.parse(node(['tools/bench/measure.js', path, effort])) as Measured;
