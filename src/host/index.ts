@@ -7,6 +7,7 @@ export {
 } from './data-folder.ts';
 export { removeDrafts } from './drafts.ts';
 export { type FolderFiles, filesOf, replaceFile } from './files.ts';
+export { decodePicture } from './pictures/decode.ts';
 export { noteRecent, type Recent, readRecent } from './recent.ts';
 export { answerTasks, Cancelled, openThread, type Thread } from './thread.ts';
 export { type Pace, type Watch, watchFolder } from './watch.ts';

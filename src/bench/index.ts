@@ -1,0 +1,5 @@
+export { type CardMap, cardMapOf, cardPointOf, pixelOf } from './geometry/card-map.ts';
+export type { Lens } from './geometry/lens.ts';
+export type { Corners, PointMm, PointPx, SizeMm } from './geometry/points.ts';
+export { luminanceOf } from './light/luminance.ts';
+export { type Picture, type Plane, pictureOf } from './picture.ts';
