@@ -1,3 +1,4 @@
+export type { BoxMm, Defect, DefectKind, DefectSd } from './defects.ts';
 export { type CardMap, cardMapOf, cardPointOf, pixelOf } from './geometry/card-map.ts';
 export type { Lens } from './geometry/lens.ts';
 export type { Corners, PointMm, PointPx, SizeMm } from './geometry/points.ts';
