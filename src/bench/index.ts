@@ -1,7 +1,21 @@
 export type { BoxMm, Defect, DefectKind, DefectSd } from './defects.ts';
+export { compareWithWords, type Described } from './described/described.ts';
+export { type Meaning, USUAL_WORDS } from './described/words.ts';
 export { type CardMap, cardMapOf, cardPointOf, pixelOf } from './geometry/card-map.ts';
 export type { Lens } from './geometry/lens.ts';
 export type { Corners, PointMm, PointPx, SizeMm } from './geometry/points.ts';
+export { type GradeAnswer, gradeOf, type Look } from './grade/grade.ts';
+export type { LookAt } from './grade/looks.ts';
+export { amountsOf, type Face } from './grade/measured.ts';
+export { type Counted, type Setting, settingOf } from './grade/setting.ts';
+export {
+  type Amount,
+  type Limit,
+  type Measure,
+  type Scale,
+  type Side,
+  UNITS,
+} from './grade/types.ts';
 export { luminanceOf } from './light/luminance.ts';
 export { outlineByHand } from './outline/by-hand.ts';
 export type { Outline, OutlineAnswer, OutlineKnown, OutlineTrouble } from './outline/types.ts';

@@ -19,6 +19,7 @@ export interface DocumentSpec {
   readonly keys: ReadonlyMap<string, ColumnType>;
 }
 
+const MEASURES = 'centering/corner-wear/edge-wear/scratch/dent/crease/speck/print-line/stain';
 const SEES = 'eye/loupe/scan/scales/calliper/lamp/ultraviolet/through-light';
 
 /**
@@ -66,6 +67,8 @@ const TABLE_ROWS: Readonly<Record<string, string>> = {
     'service:service* tier fee:money* currency:currency* max_value:money upcharge min_copies:count days:count return_shipping:money outward_shipping:money ungraded_fee:money valid_from:edtf',
   'desk/batches.csv':
     'batch copy:copy* service:service* tier sent:edtf declared:money back:edtf outcome grade certificate',
+  'desk/thresholds.csv': `service:service* grade! side:front/back! measure:${MEASURES}! at_most:number!`,
+  'desk/words.csv': `words! side:front/back* measure:${MEASURES}! at_most:number*`,
   'desk/wants.csv':
     'printing:printing* service:service grade max_price:money currency:currency note',
 };
