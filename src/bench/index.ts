@@ -20,3 +20,5 @@ export { luminanceOf } from './light/luminance.ts';
 export { outlineByHand } from './outline/by-hand.ts';
 export type { Outline, OutlineAnswer, OutlineKnown, OutlineTrouble } from './outline/types.ts';
 export { type Picture, type Plane, pictureOf } from './picture.ts';
+export { coloursView, lightView, rectified, rectifiedView } from './rectify/rectified.ts';
+export { cardViewOf, type View, viewOf, viewPixelOf, viewPointOf } from './rectify/view.ts';
