@@ -4,7 +4,8 @@ import { parentPort, Worker } from 'node:worker_threads';
 export interface Thread<Task, Answer> {
   /**
    * Works on a task, which is copied into the thread. Once `signal` is aborted the work is thrown
-   * away with its thread, and a new one is made. Rejects with what the work threw, or `Cancelled`.
+   * away with its thread, and a new one is made. Rejects with what the work threw, or `Cancelled`, at
+   * once: the thread that is thrown away may take a moment to end.
    */
   run(task: Task, signal?: AbortSignal): Promise<Answer>;
   close(): Promise<void>;
@@ -30,6 +31,7 @@ interface Live {
 export function openThread<Task, Answer>(entry: URL): Thread<Task, Answer> {
   let live = launch(entry);
   let stop: ((why: Error) => void) | undefined;
+  let ending: Promise<unknown> = Promise.resolve();
   const run = (task: Task, signal?: AbortSignal): Promise<Answer> => {
     if (stop) throw new Error('the thread is at work');
     if (signal?.aborted) return Promise.reject(new Cancelled());
@@ -44,10 +46,10 @@ export function openThread<Task, Answer>(entry: URL): Thread<Task, Answer> {
     signal?.addEventListener('abort', cancel);
     stop = reject;
     return answer
-      .catch(async (error: unknown) => {
+      .catch((error: unknown) => {
         if (error instanceof WorkFailed) throw error;
         live = launch(entry);
-        await used.worker.terminate();
+        ending = Promise.all([ending, used.worker.terminate()]);
         throw error;
       })
       .finally(() => {
@@ -57,7 +59,7 @@ export function openThread<Task, Answer>(entry: URL): Thread<Task, Answer> {
   };
   const close = async () => {
     stop?.(new Cancelled());
-    await live.worker.terminate();
+    await Promise.all([live.worker.terminate(), ending]);
   };
   return { run, close };
 }
@@ -76,7 +78,9 @@ function ask<Task, Answer>(worker: Worker, task: Task) {
     worker.once('error', rejectAnswer);
     worker.once('exit', () => rejectAnswer(new Error('the thread ended unexpectedly')));
     worker.postMessage(task);
-  }).finally(() => worker.removeAllListeners('message').removeAllListeners('exit'));
+  }).finally(() => {
+    worker.removeAllListeners('message').removeAllListeners('exit').off('error', reject);
+  });
   return { answer, reject: (why: Error) => reject(why) };
 }
 

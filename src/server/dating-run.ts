@@ -11,7 +11,10 @@ export interface Dated {
   readonly trouble?: string;
 }
 
-/** Dates the newest evidence, first quickly and then well; newer work ends the older. */
+/**
+ * Dates the newest evidence, first quickly and then well; newer work ends the older. The first answer
+ * dates anew only what changed claims concern, where that will do.
+ */
 export interface DatingRun {
   start(version: number, evidence: Evidence): void;
   stop(): Promise<void>;
@@ -26,7 +29,9 @@ export function datingRun(dater: Dater, tell: (dated: Dated) => void): DatingRun
     for (const effort of ['first', 'refined'] satisfies Effort[]) {
       if (signal.aborted) return;
       try {
-        dated = { ...dated, [effort]: await dater.date(evidence, effort, signal) };
+        const soon = effort === 'first' ? await dater.redate(evidence) : undefined;
+        if (signal.aborted) return;
+        dated = { ...dated, [effort]: soon ?? (await dater.date(evidence, effort, signal)) };
       } catch (error) {
         if (signal.aborted) return;
         dated = { ...dated, trouble: error instanceof Error ? error.message : String(error) };

@@ -4,10 +4,20 @@ import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { timed } from './run.ts';
 import { sequencedByJags, sequencedHere } from './sequence.ts';
-import { LARGE, measured, REDATE_AIM, redated, type Size, USUAL, written } from './sizes.ts';
+import {
+  edited,
+  LARGE,
+  measured,
+  REDATE_AIM,
+  redated,
+  type Size,
+  USUAL,
+  written,
+} from './sizes.ts';
 import { yardstick } from './yardstick.ts';
 
 const { values } = parseArgs({ options: { large: { type: 'boolean', default: false } } });
+const DEMO = join(import.meta.dirname, '..', '..', 'demo', 'dossier');
 const yard = yardstick();
 const inYards = (ms: number) => `${(ms / yard).toFixed(2)} yd`;
 const line = (cells: readonly (string | number)[]) =>
@@ -42,6 +52,19 @@ function changes(folder: string): void {
   }
 }
 
+/** What the page waits for, from a claim changed to its first answer. */
+function edits(folder: string): void {
+  console.log('\nOne claim changed in the workbench, until its first answer:');
+  const simulated = USUAL.filter(({ effort }) => effort === 'refined').map(
+    ({ printings, claims }) => [`${printings} / ${claims}`, join(folder, `${printings}`)] as const,
+  );
+  for (const [name, path] of [['the demo', DEMO] as const, ...simulated]) {
+    const { changes, medianMs, mostMs } = edited(path, folder);
+    const took = `median ${ms(medianMs)} (${inYards(medianMs)}), at most ${ms(mostMs)}`;
+    console.log(`${name}: ${took}, of ${changes}`);
+  }
+}
+
 function sequence(folder: string): void {
   const here = sequencedHere();
   const jags = sequencedByJags(join(folder, 'jags'));
@@ -68,6 +91,7 @@ const folder = mkdtempSync(join(tmpdir(), 'printlore-bench-'));
 try {
   for (const one of values.large ? [...USUAL, LARGE] : USUAL) size(one, written(one, folder));
   changes(folder);
+  edits(folder);
   sequence(folder);
   const help = timed(['bin/printlore.js', '--help'], 5);
   const check = timed(['bin/printlore.js', 'check', join(folder, '12')], 5);

@@ -1,3 +1,4 @@
+import { cpSync, mkdtempSync } from 'node:fs';
 import { join } from 'node:path';
 import { node } from './run.ts';
 
@@ -55,6 +56,26 @@ export const REDATE_AIM = 50;
 /** Dates a dossier on disk in a process of its own, and then anew after changes of single claims. */
 export function redated(path: string): Redated {
   return JSON.parse(node(['tools/bench/redate.js', path])) as Redated;
+}
+
+/** How long changes of single claims waited for their first answer in the open workbench. */
+export interface Edited {
+  readonly changes: number;
+  readonly medianMs: number;
+  readonly mostMs: number;
+}
+
+/**
+ * Changes claims of a copy of a dossier through the server in a process of its own, each as soon as
+ * the one before it is answered, so that the refined dating is at work meanwhile.
+ *
+ * @param below folder in which the copy is made
+ */
+export function edited(path: string, below: string): Edited {
+  const at = mkdtempSync(join(below, 'edited-'));
+  cpSync(path, join(at, 'dossier'), { recursive: true });
+  const words = [join(at, 'dossier'), join(at, 'data')];
+  return JSON.parse(node(['tools/bench/edit.js', ...words])) as Edited;
 }
 
 /** Dates a dossier on disk in a process of its own. */
