@@ -22,3 +22,9 @@ export type { Outline, OutlineAnswer, OutlineKnown, OutlineTrouble } from './out
 export { type Picture, type Plane, pictureOf } from './picture.ts';
 export { coloursView, lightView, rectified, rectifiedView } from './rectify/rectified.ts';
 export { cardViewOf, type View, viewOf, viewPixelOf, viewPointOf } from './rectify/view.ts';
+export {
+  type InkScreen,
+  type PrintProcess,
+  printProcessOf,
+  type Unmeasurable,
+} from './screen/screen.ts';

@@ -40,6 +40,7 @@ function programOf(terminal: Terminal, workbench: Workbench, end: (exit: Exit) =
     .exitOverride()
     .configureOutput({ writeOut: (text) => void terminal.write(text), writeErr: terminal.say });
   addResearch(program, terminal, end);
+  addPictures(program, terminal, end);
   program
     .command('open')
     .description('open the workbench in the browser')
@@ -80,6 +81,24 @@ function addResearch(program: Command, terminal: Terminal, end: (exit: Exit) => 
     .action(async (file, folder, options) =>
       end(await (await import('./commands/notes.ts')).notes(file, folder, options, terminal)),
     );
+}
+
+function addPictures(program: Command, terminal: Terminal, end: (exit: Exit) => void): void {
+  program
+    .command('screen')
+    .description('tell how a card was printed from a scan: process, rulings and angles of the inks')
+    .argument('<image>', 'scan at 1,200 dots an inch or more')
+    .option('--dpi <number>', 'dots an inch of the scan; else what the file states', dotsAnInch)
+    .option('--json', 'print JSON')
+    .action(async (file, options) =>
+      end(await (await import('./commands/screen.ts')).screen(file, options, terminal)),
+    );
+}
+
+function dotsAnInch(text: string): number {
+  const value = Number(text);
+  if (value > 0 && value < 100_000) return value;
+  throw new InvalidArgumentError('Dots an inch are expected, such as 1200.');
 }
 
 function wholeNumber(most: number): (text: string) => number {

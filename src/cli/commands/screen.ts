@@ -1,0 +1,37 @@
+import { type PrintProcess, printProcessOf } from '../../bench/index.ts';
+import { writeJson } from '../json.ts';
+import { pictureIn } from '../picture.ts';
+import { screenReport } from '../report/screen.ts';
+import type { Terminal } from '../terminal.ts';
+import { WrongCall } from '../wrong-call.ts';
+
+/** Tells the print process from a scan; a scan that cannot tell it is a wrong call. */
+export async function screen(
+  file: string,
+  { json = false, dpi }: { json?: boolean; dpi?: number },
+  terminal: Terminal,
+): Promise<0> {
+  const { picture, decode } = await pictureIn(file);
+  const began = performance.now();
+  const found = printProcessOf(picture, dpi ?? picture.dpi);
+  const measure = performance.now() - began;
+  if ('why' in found) throw new WrongCall(found.why);
+  if (json) await writeJson({ ...answerOf(found), ms: { decode, measure } }, terminal);
+  else await terminal.write(screenReport(found, terminal.width));
+  return 0;
+}
+
+function answerOf({ process, screens, rosette, texture, range }: PrintProcess): object {
+  return {
+    process,
+    screens: screens.map(({ lpi, angleDeg, strength, ink }) => ({
+      lpi,
+      angle_deg: angleDeg,
+      strength,
+      ink,
+    })),
+    rosette,
+    texture,
+    range_lpi: range,
+  };
+}
