@@ -19,6 +19,9 @@ describe('a wrong call ends with 2, says why on standard error and prints nothin
     [['notes', inputPath('nowhere.txt')], 'there is no such file or folder'],
     [['notes', inputPath('quiet')], 'cannot be opened'],
     [['notes', inputPath('notes/sheet.txt'), inputPath('nowhere')], 'there is no such'],
+    [['screen', inputPath('nowhere.jpg')], 'cannot be read as a picture'],
+    [['screen', inputPath('notes/sheet.txt')], 'cannot be read as a picture'],
+    [['screen', 'a.jpg', '--dpi', 'many'], 'Dots an inch'],
     [['open', inputPath('notes')], 'there is no printings.csv in it'],
     [['open', '--port', '70000'], 'A whole number'],
   ])('%j', async (words, why) => {

@@ -1,6 +1,6 @@
 import type { Chance } from '../../src/maths/index.ts';
 import { ARTS, artOf } from './art.ts';
-import type { Print } from './plates.ts';
+import type { Print } from './print.ts';
 
 /** Angle sets in use: C, M, Y, K (`iso:12647-2`, sets in use by common practice) and a turned one. */
 const SETS = [

@@ -3,7 +3,8 @@ import { type PrintProcess, printProcessOf } from '../../src/bench/index.ts';
 import { chance } from '../../src/maths/index.ts';
 import { artOf } from './art.ts';
 import { inventedPrint } from './invent.ts';
-import { INKS, type Print, scanOf } from './plates.ts';
+import { scanOf } from './plates.ts';
+import { INKS, type Print } from './print.ts';
 
 const SIZE = 560;
 

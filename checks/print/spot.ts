@@ -1,5 +1,5 @@
 import type { Chance } from '../../src/maths/index.ts';
-import type { Print } from './plates.ts';
+import type { Print } from './print.ts';
 
 /** The coverage above which a plate's point prints, by whole points of the plate. */
 export function thresholdOf(

@@ -1,6 +1,6 @@
 import { colourOf } from './colour-of-peak.ts';
 import { CHROMATIC, type Densities, nameOf, ORDINARY, separationOf } from './inks.ts';
-import { type Peak, peaksIn, stepsApart, type View, viewOf } from './peaks.ts';
+import { type InkView, inkViewOf, type Peak, peaksIn, stepsApart } from './peaks.ts';
 import type { Spectrum } from './spectrum.ts';
 
 /** A pair of peaks that may be a screen, with the ink that its colour speaks for. */
@@ -18,7 +18,7 @@ export interface Candidate extends Peak {
 /** What the inks look like one by one, and the pairs of peaks that each shows. */
 export interface Separated {
   readonly inks: readonly Densities[];
-  readonly views: readonly View[];
+  readonly views: readonly InkView[];
   readonly candidates: readonly Candidate[];
 }
 
@@ -45,7 +45,7 @@ function separatedBy(
   low: number,
   high: number,
 ): Separated {
-  const views = separationOf(inks).map((weights) => viewOf(spectrum, weights));
+  const views = separationOf(inks).map((weights) => inkViewOf(spectrum, weights));
   const all = views.flatMap((view) => peaksIn(view, low, high, LEAST));
   const candidates = all.map((peak) => candidateOf(peak, spectrum));
   return { inks, views, candidates: withoutDoubles(candidates) };

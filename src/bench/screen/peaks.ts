@@ -2,7 +2,7 @@ import type { Densities } from './inks.ts';
 import { type Spectrum, TILE } from './spectrum.ts';
 
 /** Power of one weighed sum of the densities, by frequency, over its own background. */
-export interface View {
+export interface InkView {
   /** Entries as in `Spectrum.planes`. */
   readonly power: Float64Array;
   /** Power over the median of its ring of equal frequency. */
@@ -27,7 +27,7 @@ export function binAt(u: number, v: number): number {
 }
 
 /** What a weighed sum of the densities shows: the spectrum of that ink alone. */
-export function viewOf({ planes, reach }: Spectrum, weights: Densities): View {
+export function inkViewOf({ planes, reach }: Spectrum, weights: Densities): InkView {
   const most = Math.floor(reach * TILE);
   const power = new Float64Array(TILE * TILE);
   const excess = new Float64Array(TILE * TILE);
@@ -64,7 +64,7 @@ function medianOf(values: number[]): number {
 }
 
 /** Every pair of peaks at right angles whose frequency lies between two bounds, cycles a pixel. */
-export function peaksIn(view: View, low: number, high: number, least: number): readonly Peak[] {
+export function peaksIn(view: InkView, low: number, high: number, least: number): readonly Peak[] {
   const found: Peak[] = [];
   const [from, to] = [low * TILE, high * TILE];
   const { excess, power } = view;

@@ -1,5 +1,5 @@
 import type { Chosen } from './choose.ts';
-import { binAt, summitNear, type View } from './peaks.ts';
+import { binAt, type InkView, summitNear } from './peaks.ts';
 import { TILE } from './spectrum.ts';
 
 /** How far the pattern of two screens must stand above its surroundings. Judgement, no source. */
@@ -10,7 +10,7 @@ const LEAST = 10;
  * frequencies, for two of the inks that stand about 30 degrees apart, in any ink's view. Null
  * where no two stand so.
  */
-export function rosetteIn(chosen: readonly Chosen[], views: readonly View[]): boolean | null {
+export function rosetteIn(chosen: readonly Chosen[], views: readonly InkView[]): boolean | null {
   const pairs = chosen.flatMap((one, i) =>
     chosen
       .slice(i + 1)
@@ -26,7 +26,7 @@ function apart(a: number, b: number): number {
   return Math.abs(((((a - b) % 90) + 135) % 90) - 45);
 }
 
-function isSeen({ peak: one }: Chosen, { peak: other }: Chosen, { excess }: View): boolean {
+function isSeen({ peak: one }: Chosen, { peak: other }: Chosen, { excess }: InkView): boolean {
   const [ax, ay] = [other.x, other.y];
   const turned = [
     [ax, ay],

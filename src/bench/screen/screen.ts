@@ -52,7 +52,7 @@ const SCATTERED = 0.05;
 
 /**
  * Tells the print process from a scan: the spectra of the densities, separated into inks, show for
- * every screened ink a square lattice of peaks (`bracewell:2000`, `welch:1967`).
+ * every screened ink a square lattice of peaks (`welch:1967`).
  *
  * @param dpi dots an inch of the scan; null where not known
  */
