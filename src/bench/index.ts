@@ -18,6 +18,8 @@ export {
 } from './grade/types.ts';
 export { luminanceOf } from './light/luminance.ts';
 export { outlineByHand } from './outline/by-hand.ts';
+export { findOutline } from './outline/find.ts';
+export { refitOutline } from './outline/refit.ts';
 export type { Outline, OutlineAnswer, OutlineKnown, OutlineTrouble } from './outline/types.ts';
 export { type Picture, type Plane, pictureOf } from './picture.ts';
 export { coloursView, lightView, rectified, rectifiedView } from './rectify/rectified.ts';

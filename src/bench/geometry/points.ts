@@ -14,3 +14,8 @@ export type SizeMm = readonly [width: number, height: number] & { readonly [spac
  * not round: top-left, top-right, bottom-right, bottom-left of the card as it is read.
  */
 export type Corners = readonly [PointPx, PointPx, PointPx, PointPx];
+
+/** Distance between two points of a picture, in pixels. */
+export function distanceBetween([ax, ay]: PointPx, [bx, by]: PointPx): number {
+  return Math.hypot(bx - ax, by - ay);
+}

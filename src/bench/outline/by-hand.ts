@@ -1,5 +1,5 @@
 import type { Lens } from '../geometry/lens.ts';
-import type { Corners, PointPx } from '../geometry/points.ts';
+import { type Corners, distanceBetween, type PointPx } from '../geometry/points.ts';
 import type { Picture } from '../picture.ts';
 import type { Outline, OutlineKnown } from './types.ts';
 
@@ -8,15 +8,17 @@ const HAND_SD = 1;
 
 /**
  * The outline that a user set, taken as it stands: corners from the card's top-left on round.
- * @throws RangeError where the corners are not those of a convex figure.
+ * @throws RangeError where the corners do not go round a card clockwise.
  */
 export function outlineByHand(
   picture: Pick<Picture, 'width' | 'height'>,
   corners: Corners,
   known: OutlineKnown,
 ): Outline {
-  if (!isConvex(corners))
-    throw new RangeError('The four corners of a card are wanted one after the other, all round.');
+  if (!goRound(corners))
+    throw new RangeError(
+      'The four corners of a card are wanted clockwise: top-left, top-right, bottom-right, bottom-left.',
+    );
   const lens: Lens = { k1: 0, width: picture.width, height: picture.height };
   const [width, height] = meanSides(corners);
   const perMm = known.dpi === null ? null : known.dpi / 25.4;
@@ -28,12 +30,12 @@ export function outlineByHand(
   return { corners, lens, sizeMm, aspect, p: 1, covariance };
 }
 
-/** Whether four corners turn the same way all round, whichever way that is. */
-export function isConvex(corners: Corners): boolean {
-  const turns = corners.map((corner, i) =>
-    turnAt(corner, corners[(i + 1) % 4] as PointPx, corners[(i + 2) % 4] as PointPx),
+/** Whether four corners go round a convex figure clockwise, as a card's do in a picture. */
+function goRound(corners: Corners): boolean {
+  return corners.every(
+    (corner, i) =>
+      turnAt(corner, corners[(i + 1) % 4] as PointPx, corners[(i + 2) % 4] as PointPx) > 0,
   );
-  return turns.every((turn) => turn > 0) || turns.every((turn) => turn < 0);
 }
 
 function turnAt([ax, ay]: PointPx, [bx, by]: PointPx, [cx, cy]: PointPx): number {
@@ -41,9 +43,8 @@ function turnAt([ax, ay]: PointPx, [bx, by]: PointPx, [cx, cy]: PointPx): number
 }
 
 function meanSides([a, b, c, d]: Corners): readonly [number, number] {
-  return [(distance(a, b) + distance(d, c)) / 2, (distance(a, d) + distance(b, c)) / 2];
-}
-
-function distance([ax, ay]: PointPx, [bx, by]: PointPx): number {
-  return Math.hypot(bx - ax, by - ay);
+  return [
+    (distanceBetween(a, b) + distanceBetween(d, c)) / 2,
+    (distanceBetween(a, d) + distanceBetween(b, c)) / 2,
+  ];
 }

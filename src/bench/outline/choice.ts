@@ -1,0 +1,198 @@
+import type { Edges } from './edges.ts';
+import { poseOf } from './pose.ts';
+import { distance, type Quad, sideOf } from './quads.ts';
+import type { Reduced } from './reduced.ts';
+import { type SideGuess, sideGuesses } from './sides.ts';
+import { roundness } from './tips.ts';
+
+/** A figure chosen among the edges that run side by side, with what spoke for it. */
+export interface Choice {
+  readonly corners: Float64Array;
+  readonly score: number;
+  readonly tips: readonly number[];
+  readonly sides: readonly number[];
+  readonly misfit: number;
+}
+
+const GUESSES_A_SIDE = 7;
+const REACH_MM = 9;
+const LONG_MM = 88;
+const COARSE_SD = 0.014;
+const TIP_WEIGHT = 0.7;
+
+type Stretch = readonly [number, number, number, number];
+
+/** The best ways to choose each side of a figure among the edges within 9 mm of it. */
+export function choicesNear(
+  reduced: Reduced,
+  edges: Edges,
+  quad: Quad,
+  aspect: number | null,
+  longMm: number | null,
+  count: number,
+): readonly Choice[] {
+  const perMm = perMmOf(quad.corners, longMm);
+  const guesses = [0, 1, 2, 3].map((i) =>
+    sideGuesses(reduced, edges, stretchOf(quad.corners, i), REACH_MM * perMm, GUESSES_A_SIDE),
+  );
+  if (guesses.some((of) => of.length === 0)) return [];
+  const lines = guesses.map((of, i) => of.map((guess) => shifted(quad.corners, i, guess)));
+  const tips = tipsOf(reduced, edges, lines, perMm);
+  const found: Choice[] = [];
+  const half = Math.hypot(reduced.width, reduced.height) / 2;
+  eachCombination(guesses, tips, (pick, score) => {
+    if (found.length === count * 8) {
+      const last = found[found.length - 1] as Choice;
+      if (score <= last.score) return;
+      found.pop();
+    }
+    const choice = choiceOf(pick, score, guesses, tips);
+    const at = found.findIndex((other) => other.score < score);
+    found.splice(at < 0 ? found.length : at, 0, choice);
+  });
+  return found
+    .map((choice) => {
+      const { misfit } = poseOf(
+        choice.corners.map((v) => v / half),
+        aspect,
+        COARSE_SD,
+      );
+      return { ...choice, misfit, score: choice.score - Math.min(misfit, 40) / 8 };
+    })
+    .sort((a, b) => b.score - a.score)
+    .slice(0, count);
+}
+
+function choiceOf(
+  pick: readonly number[],
+  score: number,
+  guesses: readonly (readonly SideGuess[])[],
+  tips: Tips,
+): Choice {
+  const corners = new Float64Array(8);
+  const round: number[] = [];
+  for (let i = 0; i < 4; i++) {
+    const at = cell(i, pick[i] as number, pick[(i + 1) % 4] as number);
+    const j = (i + 1) % 4;
+    corners[2 * j] = tips.x[at] as number;
+    corners[2 * j + 1] = tips.y[at] as number;
+    round[j] = tips.round[at] as number;
+  }
+  const sides = pick.map((of, i) => guesses[i]?.[of]?.evidence ?? 0);
+  return { corners, score, tips: round, sides, misfit: 0 };
+}
+
+interface Tips {
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  readonly round: Float64Array;
+}
+
+function cell(side: number, own: number, next: number): number {
+  return (side * GUESSES_A_SIDE + own) * GUESSES_A_SIDE + next;
+}
+
+/** Where each guess of a side meets each of the next, and how round that tip is. */
+function tipsOf(
+  reduced: Reduced,
+  edges: Edges,
+  lines: readonly (readonly Stretch[])[],
+  perMm: number,
+): Tips {
+  const n = 4 * GUESSES_A_SIDE * GUESSES_A_SIDE;
+  const tips = { x: new Float64Array(n), y: new Float64Array(n), round: new Float64Array(n) };
+  for (let i = 0; i < 4; i++)
+    lines[i]?.forEach((own, a) => {
+      lines[(i + 1) % 4]?.forEach((next, b) => {
+        const at = cell(i, a, b);
+        const [x, y] = crossing(own, next);
+        tips.x[at] = x;
+        tips.y[at] = y;
+        tips.round[at] = roundness(reduced, edges, {
+          x,
+          y,
+          ...towards('a', x, y, own[0], own[1]),
+          ...towards('b', x, y, next[2], next[3]),
+          perMmA: perMm,
+          perMmB: perMm,
+        });
+      });
+    });
+  return tips;
+}
+
+function towards<K extends 'a' | 'b'>(
+  name: K,
+  x: number,
+  y: number,
+  tx: number,
+  ty: number,
+): Record<`${K}x` | `${K}y`, number> {
+  const length = Math.hypot(tx - x, ty - y);
+  return { [`${name}x`]: (tx - x) / length, [`${name}y`]: (ty - y) / length } as Record<
+    `${K}x` | `${K}y`,
+    number
+  >;
+}
+
+function eachCombination(
+  guesses: readonly (readonly SideGuess[])[],
+  tips: Tips,
+  visit: (pick: readonly number[], score: number) => void,
+): void {
+  const [n0, n1, n2, n3] = guesses.map((of) => of.length) as [number, number, number, number];
+  const worth = guesses.map((of) => of.map(({ evidence }) => Math.log(0.1 + evidence)));
+  const value = (i: number, a: number, b: number) =>
+    (worth[i]?.[a] as number) + TIP_WEIGHT * (tips.round[cell(i, a, b)] as number);
+  for (let a = 0; a < n0; a++)
+    for (let b = 0; b < n1; b++) {
+      const ab = value(0, a, b);
+      for (let c = 0; c < n2; c++) {
+        const abc = ab + value(1, b, c);
+        for (let d = 0; d < n3; d++) visit([a, b, c, d], abc + value(2, c, d) + value(3, d, a));
+      }
+    }
+}
+
+function perMmOf(p: Float64Array, longMm: number | null): number {
+  const long = Math.max(sideOf(p, 0) + sideOf(p, 2), sideOf(p, 1) + sideOf(p, 3)) / 2;
+  return long / (longMm ?? LONG_MM);
+}
+
+function stretchOf(p: Float64Array, i: number): Stretch {
+  const j = ((i + 1) % 4) * 2;
+  return [p[2 * i] as number, p[2 * i + 1] as number, p[j] as number, p[j + 1] as number];
+}
+
+function shifted(p: Float64Array, i: number, guess: SideGuess): Stretch {
+  const [ax, ay, bx, by] = stretchOf(p, i);
+  const length = Math.hypot(bx - ax, by - ay);
+  const nx = (by - ay) / length;
+  const ny = -(bx - ax) / length;
+  return [ax + guess.from * nx, ay + guess.from * ny, bx + guess.to * nx, by + guess.to * ny];
+}
+
+function crossing([ax, ay, bx, by]: Stretch, [cx, cy, dx, dy]: Stretch): readonly [number, number] {
+  const turn = (bx - ax) * (dy - cy) - (by - ay) * (dx - cx);
+  const t = ((cx - ax) * (dy - cy) - (cy - ay) * (dx - cx)) / turn;
+  return [ax + t * (bx - ax), ay + t * (by - ay)];
+}
+
+/** The choices near each of the figures, those that lie apart, the best first. */
+export function choicesOf(
+  reduced: Reduced,
+  edges: Edges,
+  quads: readonly Quad[],
+  known: { readonly aspect: number | null; readonly longMm: number | null },
+  count: number,
+): readonly Choice[] {
+  const all = quads
+    .flatMap((quad) => choicesNear(reduced, edges, quad, known.aspect, known.longMm, 6))
+    .sort((a, b) => b.score - a.score);
+  const kept: Choice[] = [];
+  for (const choice of all) {
+    if (kept.length === count) break;
+    if (kept.every((other) => distance(choice.corners, other.corners) > 3)) kept.push(choice);
+  }
+  return kept;
+}

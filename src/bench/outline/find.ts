@@ -1,0 +1,109 @@
+import type { Corners, PointPx } from '../geometry/points.ts';
+import type { Picture } from '../picture.ts';
+import { fineOutline, firstCorner, outlineOf } from './answer.ts';
+import { type Choice, choicesOf } from './choice.ts';
+import { edgesOf } from './edges.ts';
+import { seenCorners } from './figure.ts';
+import type { Fine } from './fine.ts';
+import { distance, type Quad, quadsOf } from './quads.ts';
+import { type Reduced, reducedOf } from './reduced.ts';
+import { troubleOf } from './trouble.ts';
+import type { Outline, OutlineAnswer, OutlineKnown } from './types.ts';
+
+const QUADS = 60;
+const FAMILIES = 8;
+const APART = 20;
+const MOST_HYPOTHESES = 5;
+
+/**
+ * Where the card lies in a picture: outlines ranked by how likely each is, with the doubt about
+ * them, and what to photograph again where the best of them is not to be trusted.
+ */
+export function findOutline(picture: Picture, known: OutlineKnown): OutlineAnswer {
+  const reduced = reducedOf(picture);
+  const edges = edgesOf(reduced);
+  const aspect = known.sizeMm ? known.sizeMm[0] / known.sizeMm[1] : null;
+  const longMm = known.sizeMm ? Math.max(...known.sizeMm) : null;
+  const families = familiesOf(quadsOf(edges, aspect, QUADS));
+  const choices = choicesOf(reduced, edges, families, { aspect, longMm }, MOST_HYPOTHESES);
+  const found = choices.flatMap((choice, rank) =>
+    rank > 0 && !isNear(choice, choices[0] as Choice)
+      ? []
+      : hypothesisOf(picture, reduced, choice, known),
+  );
+  const hypotheses = found
+    .sort((a, b) => b.outline.p - a.outline.p)
+    .filter(
+      ({ outline }, i) =>
+        !found
+          .slice(0, i)
+          .some((better) => distance(flat(better.outline), flat(outline)) < 2 * reduced.factor),
+    );
+  const best = hypotheses[0];
+  const trouble =
+    best && best.outline.p >= 0.5
+      ? null
+      : troubleOf(reduced, {
+          any: best !== undefined && best.choice.score > 0,
+          two: false,
+          beyondRim: best !== undefined && isBeyondRim(best.outline.corners, picture),
+          weakestSide: best ? Math.min(...best.choice.sides) : 0,
+          blur: best?.fine.blur ?? 1,
+        });
+  return { hypotheses: hypotheses.map(({ outline }) => outline), trouble };
+}
+
+interface Hypothesis {
+  readonly outline: Outline;
+  readonly choice: Choice;
+  readonly fine: Fine;
+}
+
+/** Choices whose score comes within this of the best are made fine too. */
+const NEAR_SCORE = 1.5;
+
+function isNear(choice: Choice, best: Choice): boolean {
+  return best.score - choice.score < NEAR_SCORE;
+}
+
+/** Figures far enough from each other that each leads to other edges. */
+function familiesOf(quads: readonly Quad[]): readonly Quad[] {
+  const kept: Quad[] = [];
+  for (const quad of quads) {
+    if (kept.length === FAMILIES) break;
+    if (kept.every((other) => distance(other.corners, quad.corners) > APART)) kept.push(quad);
+  }
+  return kept;
+}
+
+function hypothesisOf(
+  picture: Picture,
+  { width, height, factor }: Reduced,
+  choice: Choice,
+  known: OutlineKnown,
+): readonly Hypothesis[] {
+  const corners = [0, 2, 4, 6].map(
+    (i): PointPx => [
+      ((choice.corners[i] as number) + width / 2) * factor - 0.5,
+      ((choice.corners[i + 1] as number) + height / 2) * factor - 0.5,
+    ],
+  );
+  const fine = fineOutline(picture, corners, known, 3 * factor);
+  if (!fine) return [];
+  const first = firstCorner(seenCorners(fine.figure), known.sizeMm);
+  return [{ outline: outlineOf(fine, known, beliefOf(choice, fine), first), choice, fine }];
+}
+
+/** Probability that an outline is right, from what spoke for it. */
+function beliefOf(choice: Choice, fine: Fine): number {
+  const weakest = Math.min(...fine.held);
+  return 1 / (1 + Math.exp(-(2.2 * (choice.score - 2.4) + 2 * (weakest - 0.8))));
+}
+
+function flat({ corners }: Outline): Float64Array {
+  return Float64Array.from(corners.flat());
+}
+
+function isBeyondRim(corners: Corners, { width, height }: Picture): boolean {
+  return corners.some(([x, y]) => x < 1 || y < 1 || x > width - 2 || y > height - 2);
+}

@@ -1,0 +1,219 @@
+import type { Edges } from './edges.ts';
+import { type Line, linesOf, type Run, runOf, settledLine, shareOf } from './lines.ts';
+
+/** Four corners clockwise as seen, x0, y0, … y3, from a reduced picture's centre; and their standing. */
+export interface Quad {
+  readonly corners: Float64Array;
+  readonly score: number;
+}
+
+/** Bounds of what is looked for. Judgement, no source. */
+const LINES = 70;
+const LEAST_SIDE = 36;
+const WIDEST_CONVERGENCE = Math.cos((24 * Math.PI) / 180);
+const LEAST_CROSSING = Math.sin((52 * Math.PI) / 180);
+const BEYOND_RIM = 0.04;
+const AGAINST_EXTENSION = 0.5;
+
+interface Grid {
+  readonly lines: readonly Line[];
+  readonly runs: readonly Run[];
+  /** Where line i meets line j: pixels along i; x and y. */
+  readonly along: Float64Array;
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+}
+
+/** Quadrilaterals of lines that stand out and have about the aspect of a card, the best first. */
+export function quadsOf(edges: Edges, aspect: number | null, count: number): readonly Quad[] {
+  const lines = linesOf(edges, LINES).map((line) => settledLine(edges, line));
+  const grid = crossingsOf(
+    lines,
+    lines.map((line) => runOf(edges, line)),
+  );
+  const pairs = pairsOf(lines);
+  const best = new Best(count * 4);
+  for (let p = 0; p < pairs.length; p++)
+    for (let q = p + 1; q < pairs.length; q++)
+      tryQuad(grid, edges, pairs[p] as Pair, pairs[q] as Pair, aspect, best);
+  return apart(best.sorted(), count);
+}
+
+type Pair = readonly [number, number];
+
+function pairsOf(lines: readonly Line[]): readonly Pair[] {
+  const pairs: Pair[] = [];
+  lines.forEach((a, i) => {
+    for (let j = i + 1; j < lines.length; j++) {
+      const b = lines[j] as Line;
+      const cosine = a.nx * b.nx + a.ny * b.ny;
+      if (Math.abs(cosine) < WIDEST_CONVERGENCE) continue;
+      if (Math.abs(a.c - Math.sign(cosine) * b.c) > LEAST_SIDE / 2) pairs.push([i, j]);
+    }
+  });
+  return pairs;
+}
+
+function crossingsOf(lines: readonly Line[], runs: readonly Run[]): Grid {
+  const n = lines.length;
+  const along = new Float64Array(n * n);
+  const x = new Float64Array(n * n);
+  const y = new Float64Array(n * n);
+  lines.forEach((a, i) => {
+    lines.forEach((b, j) => {
+      const turn = a.nx * b.ny - a.ny * b.nx;
+      const at = i * n + j;
+      x[at] = (a.c * b.ny - b.c * a.ny) / turn;
+      y[at] = (a.nx * b.c - b.nx * a.c) / turn;
+      along[at] = a.nx * (y[at] as number) - a.ny * (x[at] as number);
+    });
+  });
+  return { lines, runs, along, x, y };
+}
+
+const corners = new Float64Array(8);
+
+function tryQuad(
+  grid: Grid,
+  edges: Edges,
+  [a, b]: Pair,
+  [c, d]: Pair,
+  aspect: number | null,
+  best: Best,
+): void {
+  const { lines } = grid;
+  const n = lines.length;
+  const one = lines[a] as Line;
+  const two = lines[c] as Line;
+  if (Math.abs(one.nx * two.ny - one.ny * two.nx) < LEAST_CROSSING) return;
+  const ring = [a * n + c, c * n + b, b * n + d, d * n + a];
+  for (let i = 0; i < 4; i++) {
+    corners[2 * i] = grid.x[ring[i] as number] as number;
+    corners[2 * i + 1] = grid.y[ring[i] as number] as number;
+  }
+  if (!lies(corners, edges)) return;
+  const shape = shapeOf(corners, aspect);
+  if (shape === null) return;
+  const score =
+    shape +
+    sideScore(grid, a, c, d) +
+    sideScore(grid, b, c, d) +
+    sideScore(grid, c, a, b) +
+    sideScore(grid, d, a, b);
+  best.take(score, corners);
+}
+
+/** Support of the stretch of line i between lines j and k, less what runs on beyond them. */
+function sideScore({ lines, runs, along }: Grid, i: number, j: number, k: number): number {
+  const run = runs[i] as Run;
+  const from = along[i * lines.length + j] as number;
+  const to = along[i * lines.length + k] as number;
+  const end = (to - from) * 0.06;
+  const inside = shareOf(run, from + end, to - end);
+  const beyond = shareOf(run, from - 0.3 * end, from - 3 * end);
+  const after = shareOf(run, to + 0.3 * end, to + 3 * end);
+  return Math.log(0.1 + inside) - AGAINST_EXTENSION * (beyond + after) * inside;
+}
+
+function lies(p: Float64Array, { width, height }: Edges): boolean {
+  const halfX = width * (0.5 + BEYOND_RIM);
+  const halfY = height * (0.5 + BEYOND_RIM);
+  for (let i = 0; i < 8; i += 2)
+    if (!(Math.abs(p[i] as number) < halfX && Math.abs(p[i + 1] as number) < halfY)) return false;
+  return true;
+}
+
+/** Standing of a figure's shape; null where it is crossed, too small or no card's. */
+function shapeOf(p: Float64Array, aspect: number | null): number | null {
+  let positive = 0;
+  for (let i = 0; i < 4; i++) if (turnAt(p, i) > 0) positive++;
+  if (positive !== 0 && positive !== 4) return null;
+  const s0 = sideOf(p, 0);
+  const s1 = sideOf(p, 1);
+  const s2 = sideOf(p, 2);
+  const s3 = sideOf(p, 3);
+  if (Math.min(s0, s1, s2, s3) < LEAST_SIDE) return null;
+  if (Math.abs(Math.log(s0 / s2)) > 0.45 || Math.abs(Math.log(s1 / s3)) > 0.45) return null;
+  const ratio = (s0 + s2) / (s1 + s3);
+  const narrow = Math.min(ratio, 1 / ratio);
+  const off = Math.log(narrow / (aspect ? Math.min(aspect, 1 / aspect) : 0.7));
+  if (Math.abs(off) > 0.42) return null;
+  const size = Math.log((s0 + s2) * (s1 + s3));
+  return 0.25 * size - (off / 0.22) ** 2 / 2;
+}
+
+/** Length of the side from corner i to the next. */
+export function sideOf(p: Float64Array, i: number): number {
+  const j = (i + 1) % 4;
+  return Math.hypot(
+    (p[2 * j] as number) - (p[2 * i] as number),
+    (p[2 * j + 1] as number) - (p[2 * i + 1] as number),
+  );
+}
+
+function turnAt(p: Float64Array, i: number): number {
+  const j = ((i + 1) % 4) * 2;
+  const k = ((i + 2) % 4) * 2;
+  const x = p[j] as number;
+  const y = p[j + 1] as number;
+  return (
+    (x - (p[2 * i] as number)) * ((p[k + 1] as number) - y) -
+    (y - (p[2 * i + 1] as number)) * ((p[k] as number) - x)
+  );
+}
+
+/** The figures with the highest scores, without sorting every one that comes. */
+class Best {
+  readonly #room: number;
+  #kept: Quad[] = [];
+  #least = Number.NEGATIVE_INFINITY;
+
+  constructor(room: number) {
+    this.#room = room;
+  }
+
+  take(score: number, corners: Float64Array): void {
+    if (score <= this.#least) return;
+    this.#kept.push({ score, corners: clockwise(corners) });
+    if (this.#kept.length < 2 * this.#room) return;
+    this.#kept = this.sorted().slice(0, this.#room);
+    this.#least = (this.#kept[this.#room - 1] as Quad).score;
+  }
+
+  sorted(): Quad[] {
+    return this.#kept.sort((a, b) => b.score - a.score);
+  }
+}
+
+function clockwise(p: Float64Array): Float64Array {
+  if (turnAt(p, 0) > 0) return p.slice();
+  return Float64Array.of(0, 1, 6, 7, 4, 5, 2, 3).map((i) => p[i] as number);
+}
+
+/** Those that lie apart from every better one, at most `count`. */
+function apart(quads: readonly Quad[], count: number): readonly Quad[] {
+  const kept: Quad[] = [];
+  for (const quad of quads) {
+    if (kept.length === count) break;
+    if (kept.every((other) => distance(quad.corners, other.corners) > 3)) kept.push(quad);
+  }
+  return kept;
+}
+
+/** The largest distance between corners, whichever the first is. */
+export function distance(p: Float64Array, q: Float64Array): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (let turn = 0; turn < 8; turn += 2) {
+    let most = 0;
+    for (let i = 0; i < 8; i += 2) {
+      const j = (i + turn) % 8;
+      const off = Math.hypot(
+        (p[i] as number) - (q[j] as number),
+        (p[i + 1] as number) - (q[j + 1] as number),
+      );
+      if (off > most) most = off;
+    }
+    if (most < least) least = most;
+  }
+  return least;
+}

@@ -1,0 +1,67 @@
+import { lightTable } from '../light/srgb.ts';
+import type { Picture } from '../picture.ts';
+
+/** Longest side, in pixels, that a reduced picture is brought near to. */
+const LONGEST = 640;
+
+/** Samples along a side of the square of pixels that are averaged: more only costs time. */
+const SAMPLES_A_SIDE = 5;
+
+/**
+ * A small copy of a picture, averaged in linear light and then brought to its square root, on which
+ * the noise of light is about even (`anscombe:1948`).
+ */
+export interface Reduced {
+  readonly width: number;
+  readonly height: number;
+  /** Pixels of the picture that one pixel of this copy covers along each axis. */
+  readonly factor: number;
+  /** Red, green and blue, interleaved, 0 to 1. */
+  readonly colours: Float32Array;
+}
+
+/** The small copy of a picture; a picture of 960 pixels or less keeps its size. */
+export function reducedOf(picture: Picture): Reduced {
+  const factor = Math.max(1, Math.round(Math.max(picture.width, picture.height) / LONGEST));
+  const width = Math.floor(picture.width / factor);
+  const height = Math.floor(picture.height / factor);
+  const colours = new Float32Array(width * height * 3);
+  const table = lightTable(picture);
+  const step = Math.max(1, Math.floor(factor / SAMPLES_A_SIDE));
+  const sums = new Float32Array(width * 3);
+  for (let y = 0; y < height; y++) {
+    sums.fill(0);
+    let rows = 0;
+    for (let dy = step >> 1; dy < factor; dy += step, rows++)
+      addRow(picture, table, y * factor + dy, factor, step, sums);
+    const count = rows * rows;
+    const start = y * width * 3;
+    for (let i = 0; i < sums.length; i++)
+      colours[start + i] = Math.sqrt((sums[i] as number) / count);
+  }
+  return { width, height, factor, colours };
+}
+
+function addRow(
+  { samples, width }: Picture,
+  table: Float32Array,
+  row: number,
+  factor: number,
+  step: number,
+  sums: Float32Array,
+): void {
+  for (let i = 0, x = 0; i < sums.length; i += 3, x += factor) {
+    let r = 0;
+    let g = 0;
+    let b = 0;
+    for (let dx = step >> 1; dx < factor; dx += step) {
+      const at = (row * width + x + dx) * 3;
+      r += table[samples[at] as number] as number;
+      g += table[samples[at + 1] as number] as number;
+      b += table[samples[at + 2] as number] as number;
+    }
+    sums[i] = (sums[i] as number) + r;
+    sums[i + 1] = (sums[i + 1] as number) + g;
+    sums[i + 2] = (sums[i + 2] as number) + b;
+  }
+}

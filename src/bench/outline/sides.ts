@@ -1,0 +1,145 @@
+import type { Edges } from './edges.ts';
+import type { Reduced } from './reduced.ts';
+import { addColour } from './sampler.ts';
+
+/** A place where a side of the card may run, as a shift of a first guess. */
+export interface SideGuess {
+  /** Pixels outward of the guess at its first and its second end. */
+  readonly from: number;
+  readonly to: number;
+  /** How far it stands out, 0 to 1: by the share of its length, or taken together if faint. */
+  readonly evidence: number;
+}
+
+const ALONG = 96;
+const MOST_ACROSS = 160;
+const ENDS = 0.07;
+
+/** Odds against chance: the best of a thousand lines in noise reaches 3.5. */
+const Z_NOTHING = 3.5;
+const Z_SURE = 24;
+const FAINTEST = 0.0015 ** 2;
+
+const colours = new Float32Array(ALONG * MOST_ACROSS * 3);
+const changes = new Float32Array(ALONG * MOST_ACROSS * 3);
+const support = new Float32Array(ALONG * MOST_ACROSS);
+const energy = new Float32Array(ALONG * MOST_ACROSS);
+const summed = new Float64Array(MOST_ACROSS * 5);
+
+/** Lines near the stretch from (ax, ay) to (bx, by), within `reach` pixels, that may be the side. */
+export function sideGuesses(
+  reduced: Reduced,
+  edges: Edges,
+  [ax, ay, bx, by]: readonly [number, number, number, number],
+  reach: number,
+  count: number,
+): readonly SideGuess[] {
+  const across = Math.min(MOST_ACROSS, 2 * Math.round(reach) + 1);
+  fillBand(reduced, edges, [ax, ay, bx, by], across);
+  const middle = (across - 1) / 2;
+  const found: SideGuess[] = [];
+  const steepest = Math.min(16, Math.round(reach * 0.6));
+  const best: SideGuess[] = Array.from({ length: across }, () => ({ from: 0, to: 0, evidence: 0 }));
+  for (let slope = -steepest; slope <= steepest; slope += Math.abs(slope) < 6 ? 1 : 2) {
+    sumAlong(across, slope);
+    for (let m = 1; m < across - 1; m++) {
+      const evidence = evidenceAt(m);
+      if (evidence > (best[m] as SideGuess).evidence)
+        best[m] = {
+          from: m - middle - slope / 2 / (1 - 2 * ENDS),
+          to: m - middle + slope / 2 / (1 - 2 * ENDS),
+          evidence,
+        };
+    }
+  }
+  best.forEach((guess, m) => {
+    for (let off = -2; off <= 2; off++) {
+      const other = best[m + off]?.evidence ?? 0;
+      if (other > guess.evidence || (other === guess.evidence && off < 0)) return;
+    }
+    if (guess.evidence > 0.03) found.push(guess);
+  });
+  return found.sort((a, b) => b.evidence - a.evidence).slice(0, count);
+}
+
+function fillBand(
+  reduced: Reduced,
+  edges: Edges,
+  [ax, ay, bx, by]: readonly [number, number, number, number],
+  across: number,
+): void {
+  const length = Math.hypot(bx - ax, by - ay);
+  const nx = (by - ay) / length;
+  const ny = -(bx - ax) / length;
+  const cx = (edges.width - 1) / 2;
+  const cy = (edges.height - 1) / 2;
+  colours.fill(0, 0, ALONG * across * 3);
+  for (let k = 0; k < ALONG; k++) {
+    const t = ENDS + ((1 - 2 * ENDS) * (k + 0.5)) / ALONG;
+    const x0 = ax + t * (bx - ax);
+    const y0 = ay + t * (by - ay);
+    for (let m = 0; m < across; m++) {
+      const u = m - (across - 1) / 2;
+      const x = x0 + u * nx;
+      const y = y0 + u * ny;
+      addColour(reduced, x, y, colours, (k * across + m) * 3);
+      support[k * across + m] = ownSupport(edges, Math.round(x + cx), Math.round(y + cy), nx, ny);
+    }
+  }
+  for (let k = 0; k < ALONG; k++)
+    for (let m = 1; m < across - 1; m++) {
+      const at = k * across + m;
+      let sum = 0;
+      for (let c = 0; c < 3; c++) {
+        const change =
+          (colours[(at + 1) * 3 + c] as number) - (colours[(at - 1) * 3 + c] as number);
+        changes[at * 3 + c] = change;
+        sum += change * change;
+      }
+      energy[at] = sum;
+    }
+}
+
+function ownSupport(edges: Edges, x: number, y: number, nx: number, ny: number): number {
+  if (x < 0 || y < 0 || x >= edges.width || y >= edges.height) return 0;
+  const i = y * edges.width + x;
+  return (
+    (edges.weight[i] as number) * ((edges.nx[i] as number) * nx + (edges.ny[i] as number) * ny) ** 4
+  );
+}
+
+/** Sums over the length, for every offset at one slope: change of three colours, energy, support. */
+function sumAlong(across: number, slope: number): void {
+  summed.fill(0);
+  for (let k = 0; k < ALONG; k++) {
+    const shift = Math.round(slope * ((k + 0.5) / ALONG - 0.5));
+    const first = Math.max(1, 1 - shift);
+    const last = Math.min(across - 2, across - 2 - shift);
+    for (let m = first; m <= last; m++) {
+      const from = k * across + m + shift;
+      const at = m * 5;
+      summed[at] = (summed[at] as number) + (changes[from * 3] as number);
+      summed[at + 1] = (summed[at + 1] as number) + (changes[from * 3 + 1] as number);
+      summed[at + 2] = (summed[at + 2] as number) + (changes[from * 3 + 2] as number);
+      summed[at + 3] = (summed[at + 3] as number) + (energy[from] as number);
+      summed[at + 4] =
+        (summed[at + 4] as number) +
+        Math.max(support[from] as number, support[from - 1] as number, support[from + 1] as number);
+    }
+  }
+}
+
+/** The mean of the share of the length that is an edge and the odds of a faint, steady change. */
+function evidenceAt(m: number): number {
+  const at = m * 5;
+  const square =
+    ((summed[at] as number) ** 2 +
+      (summed[at + 1] as number) ** 2 +
+      (summed[at + 2] as number) ** 2) /
+    ALONG ** 2;
+  const total = (summed[at + 3] as number) / ALONG + FAINTEST;
+  const share = Math.min(0.98, square / total);
+  const z = Math.sqrt((share * ALONG) / (1 - share));
+  const steady = (z - Z_NOTHING) / (Z_SURE - Z_NOTHING);
+  return ((summed[at + 4] as number) / ALONG + Math.min(1, Math.max(0, steady))) / 2;
+}
