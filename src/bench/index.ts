@@ -1,3 +1,7 @@
+export type { Comparison, Finding } from './compare/finding.ts';
+export type { Seen } from './compare/seen.ts';
+export { compareSpecimens } from './compare/specimen.ts';
+export { compareWithReferences } from './compare/with-references.ts';
 export type { BoxMm, Defect, DefectKind, DefectSd } from './defects.ts';
 export { compareWithWords, type Described } from './described/described.ts';
 export { type Meaning, USUAL_WORDS } from './described/words.ts';

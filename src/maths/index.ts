@@ -1,1 +1,2 @@
 export * from './chance.ts';
+export * from './least-squares.ts';

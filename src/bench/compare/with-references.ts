@@ -1,0 +1,194 @@
+import type { SizeMm } from '../geometry/points.ts';
+import { type Features, featuresOf } from './features.ts';
+import type { Comparison, Finding } from './finding.ts';
+import { type Belief, learned, log10Ratio, logNext } from './likelihood-ratio.ts';
+import type { Seen } from './seen.ts';
+import { sentenceOf } from './words.ts';
+
+const BETWEEN = [
+  'the copy is of the same printing as the references',
+  'the copy is of another print of the same design',
+] as const;
+
+/**
+ * What is believed of a difference before any two references were compared, for copies of one
+ * printing and for another print of the design. Judgement, no source: wide, so that a single
+ * reference carries little.
+ */
+interface Family {
+  readonly what: string;
+  readonly same: Belief;
+  readonly other: Belief;
+}
+
+const COLOUR: Family = {
+  what: 'colour that no lamp explains, dE',
+  same: { mean: Math.log(2.5), kappa: 1, nu: 3, sd: 0.5 },
+  other: { mean: Math.log(6), kappa: 1, nu: 3, sd: 0.7 },
+};
+const DETAIL: Family = {
+  what: 'lines and text, share of detail',
+  same: { mean: Math.log(0.2), kappa: 1, nu: 3, sd: 0.5 },
+  other: { mean: Math.log(0.4), kappa: 1, nu: 3, sd: 0.7 },
+};
+const SHARPNESS: Family = {
+  what: 'sharpness of the finest lines, logarithm',
+  same: { mean: 0, kappa: 1, nu: 3, sd: 0.35 },
+  other: { mean: 0, kappa: 1, nu: 3, sd: 0.8 },
+};
+const WIDTH: Family = {
+  what: 'width, mm',
+  same: { mean: 0, kappa: 1, nu: 3, sd: 0.15 },
+  other: { mean: 0, kappa: 1, nu: 3, sd: 0.5 },
+};
+const HEIGHT: Family = { ...WIDTH, what: 'height, mm' };
+
+/**
+ * Compares a copy with pictures of references: how it differs from them, against how they differ
+ * among themselves. Each family of differences gives a likelihood ratio from Student's predictive
+ * distribution (`murphy:2007`); their logarithms add up, which takes families as independent.
+ *
+ * The second explanation is another print of the same design, whatever its origin. References that
+ * are all pictures by one camera make other cameras look like other prints.
+ * @throws RangeError where no reference is given
+ */
+export function compareWithReferences(
+  copy: Seen,
+  references: readonly Seen[],
+  sizeMm: SizeMm,
+): Comparison {
+  if (references.length === 0) throw new RangeError('At least one reference is wanted.');
+  const against = references.map((reference) => featuresOf(reference, copy, sizeMm));
+  const usable = against.filter((features) => features !== null);
+  if (usable.length === 0) return notRegistered();
+  const among = references.flatMap((one, i) =>
+    references.slice(i + 1).map((other) => featuresOf(one, other, sizeMm)),
+  );
+  const known = among.filter((features) => features !== null);
+  const findings = [
+    overPlaces(COLOUR, 'colour', usable, known),
+    overPlaces(DETAIL, 'detail', usable, known),
+    signed(
+      SHARPNESS,
+      usable.map(({ sharpness }) => sharpness),
+      known.map(({ sharpness }) => sharpness),
+      0.05,
+    ),
+    ...sizes(copy, references),
+  ];
+  const log10Lr = findings.reduce((sum, finding) => sum + finding.log10Lr, 0);
+  return {
+    registered: true,
+    findings: [...findings].sort((a, b) => Math.abs(b.log10Lr) - Math.abs(a.log10Lr)),
+    log10Lr,
+    between: BETWEEN,
+    words: sentenceOf(log10Lr, BETWEEN),
+    cautions: cautionsOf(references.length, usable.length),
+  };
+}
+
+function overPlaces(
+  family: Family,
+  key: 'colour' | 'detail',
+  against: readonly Features[],
+  among: readonly Features[],
+): Finding {
+  const logs = against.map((features) => Math.log(features[key].rms + 1e-6));
+  const value = mean(logs);
+  const strongest = against.reduce((a, b) => (b[key].worst.value > a[key].worst.value ? b : a));
+  const pairs = thinned(among.map((features) => Math.log(features[key].rms + 1e-6)));
+  return {
+    what: family.what,
+    whereMm: strongest[key].worst.atMm,
+    difference: Math.exp(value),
+    sd: Math.exp(value) * learned(family.same, pairs).sd,
+    // A copy that is more alike than the references are among themselves is not less alike for it.
+    log10Lr: ratio(family, Math.max(value, learned(family.same, pairs).mean), pairs, 0),
+  };
+}
+
+/** A difference with a sign, of the copy from each reference and of references from each other. */
+function signed(
+  family: Family,
+  against: readonly number[],
+  among: readonly number[],
+  se: number,
+): Finding {
+  // Two copies differ by the root of two of what each lies from the mean; either order is a pair.
+  const pairs = thinned(among.map((value) => value / Math.SQRT2));
+  const value = mean(against);
+  return {
+    what: family.what,
+    whereMm: null,
+    difference: value,
+    sd: Math.hypot(learned(family.same, pairs).sd, se),
+    log10Lr: ratio(family, value, pairs, se),
+  };
+}
+
+function ratio(family: Family, value: number, pairs: readonly number[], se: number): number {
+  const same = logNext(learned(family.same, pairs), value, se);
+  return log10Ratio(same, logNext(family.other, value, se));
+}
+
+/** Pairs of n copies hold what n − 1 values hold: as many are taken, evenly. */
+function thinned(pairs: readonly number[]): readonly number[] {
+  const copies = (1 + Math.sqrt(1 + 8 * pairs.length)) / 2;
+  const wanted = Math.max(0, Math.round(copies) - 1);
+  const sorted = [...pairs].sort((a, b) => a - b);
+  return Array.from(
+    { length: wanted },
+    (_, i) => sorted[Math.floor(((i + 0.5) * sorted.length) / wanted)] as number,
+  );
+}
+
+function sizes(copy: Seen, references: readonly Seen[]): readonly Finding[] {
+  const own = copy.measured;
+  const known = references.flatMap(({ measured }) => (measured ? [measured] : []));
+  if (!own || known.length === 0) return [];
+  return ([WIDTH, HEIGHT] as const).map((family, k) => {
+    const values = known.map(({ mm }) => mm[k as 0 | 1]);
+    const middle = mean(values);
+    const apart = values.length > 1 ? values.map((value) => value - middle) : [];
+    const se = Math.hypot(own.sd, mean(known.map(({ sd }) => sd)));
+    const value = own.mm[k as 0 | 1] - middle;
+    return {
+      what: family.what,
+      whereMm: null,
+      difference: value,
+      sd: Math.hypot(learned(family.same, apart).sd, se),
+      log10Lr: ratio(family, value, apart, se),
+    };
+  });
+}
+
+function mean(values: readonly number[]): number {
+  return values.reduce((a, b) => a + b, 0) / values.length;
+}
+
+function notRegistered(): Comparison {
+  return {
+    registered: false,
+    findings: [],
+    log10Lr: 0,
+    between: BETWEEN,
+    words:
+      'The prints do not lie on each other, so that nothing was compared: another face, another design, or a picture too small or blurred for its lines.',
+    cautions: [],
+  };
+}
+
+function cautionsOf(given: number, usable: number): readonly string[] {
+  const left = given - usable;
+  return [
+    ...(usable === 1
+      ? [
+          'With one reference nobody knows how copies of this printing differ: what it says carries little.',
+        ]
+      : []),
+    ...(left > 0
+      ? [`${left} of ${given} references do not lie on the copy’s print and were left out.`]
+      : []),
+    'Another camera, lens or light is part of every difference; pictures by one hand in one light compare best.',
+  ];
+}
