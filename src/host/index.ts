@@ -7,7 +7,8 @@ export {
 } from './data-folder.ts';
 export { removeDrafts } from './drafts.ts';
 export { type FolderFiles, filesOf, replaceFile } from './files.ts';
-export { decodePicture } from './pictures/decode.ts';
+export { type DecodedPicture, decodePicture } from './pictures/decode.ts';
+export { PictureFault } from './pictures/fault.ts';
 export { noteRecent, type Recent, readRecent } from './recent.ts';
 export { answerTasks, Cancelled, openThread, type Thread } from './thread.ts';
 export { type Pace, type Watch, watchFolder } from './watch.ts';
