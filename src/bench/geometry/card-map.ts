@@ -2,6 +2,9 @@ import { carried, type Homography, homographyOf, inverseOf } from './homography.
 import { bowed, type Lens, straightened } from './lens.ts';
 import type { Corners, PointMm, PointPx, SizeMm } from './points.ts';
 
+/** The way from a plane of the card into the picture. */
+export type Projection = Pick<CardMap, 'lens' | 'toStraight'>;
+
 /** The two ways between a picture and the card that lies in it. */
 export interface CardMap {
   readonly sizeMm: SizeMm;
@@ -33,7 +36,7 @@ export function cardMapOf(corners: Corners, sizeMm: SizeMm, lens: Lens): CardMap
 }
 
 /** The pixel at which a point of the card is seen. */
-export function pixelOf(map: CardMap, point: PointMm): PointPx {
+export function pixelOf(map: Projection, point: PointMm): PointPx {
   return bowed(map.lens, carried(map.toStraight, point));
 }
 

@@ -32,6 +32,17 @@ export function carried(h: Homography, [x, y]: Point): readonly [number, number]
   return [(h[0] * x + h[1] * y + h[2]) / w, (h[3] * x + h[4] * y + h[5]) / w];
 }
 
+/** The map that carries a point by `first` and then by `then`. */
+export function composed(then: Homography, first: Homography): Homography {
+  const entry = (i: number, j: number) =>
+    (then[3 * i] as number) * (first[j] as number) +
+    (then[3 * i + 1] as number) * (first[3 + j] as number) +
+    (then[3 * i + 2] as number) * (first[6 + j] as number);
+  const entries = Array.from({ length: 9 }, (_, k) => entry(Math.floor(k / 3), k % 3));
+  const last = entries[8] as number;
+  return entries.map((value) => value / last) as unknown as Homography;
+}
+
 /**
  * The homography that carries points back.
  * @throws RangeError where the map flattens the plane.

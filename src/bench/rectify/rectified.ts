@@ -1,4 +1,4 @@
-import type { CardMap } from '../geometry/card-map.ts';
+import type { CardMap, Projection } from '../geometry/card-map.ts';
 import { encodedOf, LUMINANCE, lightTable } from '../light/srgb.ts';
 import type { Picture, Plane } from '../picture.ts';
 import { type RowSampler, sampleRows } from './sampling.ts';
@@ -19,7 +19,7 @@ export function rectified(
 }
 
 /** A part of the card as seen straight down, sampled in linear light and coded as the picture is. */
-export function rectifiedView(picture: Picture, map: CardMap, view: View): Picture {
+export function rectifiedView(picture: Picture, map: Projection, view: View): Picture {
   const { width, height } = view;
   const eight = picture.samples instanceof Uint8Array;
   const top = eight ? 255 : 65_535;
@@ -39,7 +39,7 @@ export function rectifiedView(picture: Picture, map: CardMap, view: View): Pictu
 }
 
 /** Relative luminance in linear light, 0 to 1, of a part of the card as seen straight down. */
-export function lightView(picture: Picture, map: CardMap, view: View): Plane {
+export function lightView(picture: Picture, map: Projection, view: View): Plane {
   const values = new Float32Array(view.width * view.height);
   sampleRows(map, view, 1, luminancesOf(picture), (row, sums, share) => {
     const start = row * view.width;
@@ -49,7 +49,7 @@ export function lightView(picture: Picture, map: CardMap, view: View): Plane {
 }
 
 /** Linear light of red, green and blue, 0 to 1, interleaved, of a part of the card seen straight down. */
-export function coloursView(picture: Picture, map: CardMap, view: View): Float32Array {
+export function coloursView(picture: Picture, map: Projection, view: View): Float32Array {
   const values = new Float32Array(view.width * view.height * 3);
   sampleRows(map, view, 3, coloursOf(picture), (row, sums, share) => {
     const start = row * view.width * 3;

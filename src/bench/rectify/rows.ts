@@ -1,4 +1,4 @@
-import type { CardMap } from '../geometry/card-map.ts';
+import type { Projection } from '../geometry/card-map.ts';
 import { bowed, type Lens } from '../geometry/lens.ts';
 
 /** Fills `xs` and `ys` with the pixels at which the points x0, x0 + dx, … at height y are seen. */
@@ -17,7 +17,7 @@ const REACH = 4;
  * Walks along rows of the card as `pixelOf` does for one point, the bow of the lens looked up by the
  * squared radius: for |k1| up to 0.1 within 1e-3 pixels of it in a picture of 3,000 pixels.
  */
-export function rowWalkOf(map: CardMap): RowWalk {
+export function rowWalkOf(map: Projection): RowWalk {
   const [a, b, c, d, e, f, g, h, i] = map.toStraight;
   const { width, height } = map.lens;
   const [cx, cy, unit] = [(width - 1) / 2, (height - 1) / 2, Math.hypot(width, height) / 2];

@@ -1,5 +1,4 @@
-import type { CardMap } from '../geometry/card-map.ts';
-import { pixelOf } from '../geometry/card-map.ts';
+import { type Projection, pixelOf } from '../geometry/card-map.ts';
 import { rowWalkOf } from './rows.ts';
 import type { View } from './view.ts';
 
@@ -14,7 +13,7 @@ export type RowTaker = (row: number, sums: Float32Array, share: number) => void;
  * the mean of as many samples, evenly spread over it, as it covers pixels of the picture.
  */
 export function sampleRows(
-  map: CardMap,
+  map: Projection,
   view: View,
   channels: 1 | 3,
   sample: RowSampler,
@@ -39,7 +38,8 @@ export function sampleRows(
 }
 
 /** How many pixels of the picture one pixel of the view spans at most, across and down. */
-function samplesPerPixel(map: CardMap, { originMm, stepMm, width, height }: View) {
+function samplesPerPixel(map: Projection, view: View) {
+  const { originMm, stepMm, width, height } = view;
   let [across, down] = [1, 1];
   for (const fx of [0, 1])
     for (const fy of [0, 1]) {
@@ -51,5 +51,9 @@ function samplesPerPixel(map: CardMap, { originMm, stepMm, width, height }: View
       across = Math.max(across, Math.hypot(ux - u, vx - v));
       down = Math.max(down, Math.hypot(uy - u, vy - v));
     }
-  return [Math.ceil(across - 0.2), Math.ceil(down - 0.2)] as const;
+  const [most, mostDown] = view.most ?? [Infinity, Infinity];
+  return [
+    Math.min(most, Math.ceil(across - 0.2)),
+    Math.min(mostDown, Math.ceil(down - 0.2)),
+  ] as const;
 }

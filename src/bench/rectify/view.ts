@@ -8,6 +8,11 @@ export interface View {
   readonly stepMm: readonly [x: number, y: number];
   readonly width: number;
   readonly height: number;
+  /**
+   * At most so many samples across and down in each pixel, for a quick look; without it as many as
+   * the picture has there.
+   */
+  readonly most?: readonly [across: number, down: number];
 }
 
 /**

@@ -1,0 +1,62 @@
+import type { CardMap } from '../geometry/card-map.ts';
+import type { Outline } from '../outline/types.ts';
+import type { Picture } from '../picture.ts';
+import { mapOfOutline, measuredFrame } from './centering.ts';
+import { type PrintFit, printFitOf } from './fit.ts';
+import { candidatesOf, NEAREST, outermostOf } from './outermost.ts';
+import { pixelsPerMm, placesOf } from './places.ts';
+import { type BySide, bySide, type CardSide, SIDES, type SideLine } from './sides.ts';
+import { stepsOf } from './steps.ts';
+import { stripOf } from './strip.ts';
+import { supportsOf } from './turn.ts';
+import type { FrameAnswer } from './types.ts';
+
+/** Left out at both ends of a side, where the tips are round, in millimetres. */
+const ENDS = 4;
+/** The quick look: columns of a millimetre, 9.5 mm deep. */
+const QUICK = { ends: ENDS, column: 1, from: 0.1, to: 9.5, most: [4, 1] } as const;
+/** Its step in depth: in millimetres, and in pixels at least, since none shows less than one. */
+const STEP = 0.1;
+const STEP_PX = 0.7;
+/** No line is known better than this share of a pixel: the picture's own curve and halos shift it. */
+const FLOOR_PX = 0.05;
+
+/**
+ * Finds the printed frame of a card in its picture and measures borders, centering and turn. Where
+ * one side has no frame there is none to measure, and the answer says why. Misleads where a border
+ * is narrower than 0.5 mm, or wider than 9.5 mm, on a card 63 mm wide.
+ */
+export function frameOf(picture: Picture, outline: Outline): FrameAnswer {
+  const map = mapOfOutline(outline);
+  const steps = bySide((side) => {
+    const edge = { depth: 0, slope: 0 };
+    const step = Math.max(STEP, STEP_PX / pixelsPerMm(map, side, edge));
+    return stepsOf(stripOf(picture, map, side, edge, { ...QUICK, step }));
+  });
+  const supports = supportsOf(steps, NEAREST);
+  const found = bySide((side) => outermostOf(candidatesOf(supports[side]))?.line ?? null);
+  const bare = SIDES.filter((side) => found[side] === null);
+  if (bare.length > 0) return { frame: null, whyNot: noBorderWords(bare) };
+  const fit = fittedNear(picture, map, found as BySide<SideLine>);
+  return { frame: measuredFrame(outline, map, withFloor(map, fit)), whyNot: null };
+}
+
+/** Finds the lines at full size near where they are expected. */
+export function fittedNear(picture: Picture, map: CardMap, near: BySide<SideLine>): PrintFit {
+  return printFitOf(bySide((side) => placesOf(picture, map, side, near[side], ENDS)));
+}
+
+/** A fit whose depths are no surer than the picture can tell. */
+export function withFloor(map: CardMap, fit: PrintFit): PrintFit {
+  const depthSd = bySide((side) =>
+    Math.hypot(fit.depthSd[side], FLOOR_PX / pixelsPerMm(map, side, fit.lines[side])),
+  );
+  return { ...fit, depthSd };
+}
+
+function noBorderWords(bare: readonly CardSide[]): string {
+  if (bare.length === 4)
+    return 'No frame line and no edge of the art runs along any side: the art seems to reach the cut edge, so there is no centering to give.';
+  const sides = `${bare.join(', ').replace(/, ([^,]*)$/, ' and $1')} ${bare.length > 1 ? 'sides' : 'side'}`;
+  return `No frame line and no edge of the art runs along the ${sides}: the art seems to reach the cut edge there, so there is no centering to give.`;
+}
