@@ -5,3 +5,4 @@ export { isSafeName } from './names.ts';
 export { readDossier } from './read.ts';
 export { DOCUMENTS, TABLES } from './schema.ts';
 export type * from './types.ts';
+export { applyWhole, isExamination, wholeDifferences } from './whole-file.ts';

@@ -1,6 +1,13 @@
-import { lstat, readFile, realpath } from 'node:fs/promises';
+import { lstat, mkdir, readFile, realpath } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import { applyChanges, changesBetween, isSafeName } from '../dossier/index.ts';
+import {
+  applyChanges,
+  applyWhole,
+  changesBetween,
+  isExamination,
+  isSafeName,
+  wholeDifferences,
+} from '../dossier/index.ts';
 import { filesOf, now, replaceFile } from '../host/index.ts';
 import type { Doors } from '../store/index.ts';
 import { Refused } from './refusal.ts';
@@ -8,10 +15,16 @@ import { Refused } from './refusal.ts';
 /** Joins the store to the files of a folder and to the tables in them. */
 export function doorsOf(folder: string): Doors {
   return {
-    list: async () => (await filesOf(folder)).names.filter(isTable),
+    list: async () =>
+      (await filesOf(folder)).names.filter((name) => isTable(name) || isExamination(name)),
     read: (file) => bytesOf(folder, file),
-    replace: async (file, bytes) => replaceFile(await pathInside(folder, file), bytes),
+    replace: async (file, bytes) => {
+      const path = await pathInside(folder, file);
+      if (isExamination(file)) await mkdir(dirname(path), { recursive: true });
+      await replaceFile(path, bytes);
+    },
     apply: (file, bytes, changes) => {
+      if (isExamination(file)) return applyWhole(file, bytes, changes);
       if (bytes && !isText(bytes)) {
         throw new Refused(
           'cannot-read',
@@ -20,8 +33,12 @@ export function doorsOf(folder: string): Doors {
       }
       return applyChanges(file, bytes, changes);
     },
-    differences: (file, from, to) =>
-      isText(from) && isText(to) ? changesBetween(file, from, to) : [],
+    differences: (file, from, to) => {
+      if (!isText(from) || !isText(to)) return [];
+      return isExamination(file)
+        ? wholeDifferences(file, from, to)
+        : changesBetween(file, from, to);
+    },
     now,
   };
 }

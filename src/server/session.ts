@@ -89,6 +89,18 @@ export class Session {
     return await this.#make((store) => store.change(label, changes));
   }
 
+  /** Keeps what was measured or marked on a copy, as one step. */
+  async keepExamination(label: string, copy: string, before: string, after: string): Promise<Made> {
+    const file = `desk/examinations/${copy}.json`;
+    const change = {
+      file,
+      op: 'replace',
+      before: { text: before },
+      after: { text: after },
+    } as const;
+    return await this.#make((store) => store.change(label, [change]));
+  }
+
   /** Takes the last step back, or takes it again. */
   async move(way: 'undo' | 'redo'): Promise<Made> {
     return await this.#make((store) => store[way]());
