@@ -38,3 +38,4 @@ export {
   printProcessOf,
   type Unmeasurable,
 } from './screen/screen.ts';
+export { type Wear, wearOf } from './wear/wear.ts';

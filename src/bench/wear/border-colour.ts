@@ -1,0 +1,71 @@
+import type { BorderStrip } from './border-strip.ts';
+import { quantileOf } from './quantiles.ts';
+
+const BLOCK_MM = 1;
+const AROUND = 7;
+const [FROM_MM, TO_MM] = [0.6, 1.4];
+
+/**
+ * Colour of the border beside each ray, from a little inside the edge, as the median of the
+ * surrounding 15 mm: it follows the light's fall-off and leaves out worn stretches.
+ */
+export function borderColourOf(strip: BorderStrip): readonly Float32Array[] {
+  const starts = blockStartsOf(strip);
+  return strip.values.map((light) => {
+    const blocks = starts.map((start, i) =>
+      blockMedianOf(strip, light, start, starts[i + 1] ?? strip.rays.length),
+    );
+    const smooth = blocks.map((_, i) => {
+      const near = Array.from({ length: 2 * AROUND + 1 }, (_, k) => k - AROUND);
+      return quantileOf(
+        near.map((k) => blocks[(i + k + blocks.length) % blocks.length] as number),
+        0.5,
+      );
+    });
+    return spreadOf(smooth, starts, strip.rays.length);
+  });
+}
+
+function blockStartsOf({ rays }: BorderStrip): readonly number[] {
+  const starts = [0];
+  let run = 0;
+  rays.forEach(({ width }, column) => {
+    run += width;
+    if (run < BLOCK_MM) return;
+    run = 0;
+    starts.push(column + 1);
+  });
+  return starts.filter((start) => start < rays.length);
+}
+
+function blockMedianOf(
+  { rows, firstMm, stepMm }: BorderStrip,
+  light: Float32Array,
+  first: number,
+  next: number,
+): number {
+  const values: number[] = [];
+  const from = Math.round((FROM_MM - firstMm) / stepMm);
+  const to = Math.round((TO_MM - firstMm) / stepMm);
+  for (let column = first; column < next; column += 2) {
+    for (let row = from; row <= to; row += 2) values.push(light[column * rows + row] as number);
+  }
+  return quantileOf(values, 0.5);
+}
+
+/** Straight lines between the middles of the blocks, round the card. */
+function spreadOf(blocks: readonly number[], starts: readonly number[], length: number) {
+  const middles = starts.map((start, i) => (start + (starts[i + 1] ?? length) - 1) / 2);
+  const out = new Float32Array(length);
+  let block = 0;
+  for (let column = 0; column < length; column++) {
+    while (block + 1 < middles.length && (middles[block + 1] as number) <= column) block++;
+    const before = column < (middles[0] as number);
+    const [i, j] = before ? [blocks.length - 1, 0] : [block, (block + 1) % blocks.length];
+    const from = (middles[i] as number) - (before ? length : 0);
+    const to = (middles[j] as number) + (j <= i && !before ? length : 0);
+    const share = (column - from) / (to - from);
+    out[column] = (1 - share) * (blocks[i] as number) + share * (blocks[j] as number);
+  }
+  return out;
+}

@@ -1,0 +1,108 @@
+import type { Defect } from '../defects.ts';
+import type { CardMap } from '../geometry/card-map.ts';
+import type { Picture } from '../picture.ts';
+import { borderColourOf } from './border-colour.ts';
+import { borderRowsOf } from './border-rows.ts';
+import { type BorderStrip, borderStripOf } from './border-strip.ts';
+import { cardWhiteOf } from './card-white.ts';
+import { cutEdgesOf, movedTo } from './cut-edge.ts';
+import { extentOf } from './place-extent.ts';
+import { featuresOf, type PlaceFeatures, unrestOf } from './place-features.ts';
+import { quantileOf } from './quantiles.ts';
+import { raysOf } from './round-outline.ts';
+import { tipRadiusOf } from './tip-radius.ts';
+import { usualOf, whitenessOf } from './whiteness.ts';
+import { type Excess, excessOf, type WornPlace, wornPlacesOf } from './worn-places.ts';
+
+/** Worn corners and edges of one side of a card, and what its picture could not show. */
+export interface Wear {
+  readonly defects: readonly Defect[];
+  /** Radius of the round tips, mm. */
+  readonly tipRadiusMm: number;
+  /** Side of the smallest worn patch that the picture could show, mm; null where it shows none. */
+  readonly detectionLimitMm: number | null;
+}
+
+/** Depth about which the rays of a tip turn: deeper than wear goes. */
+const REACH_MM = 3.5;
+const STEP_MM = 0.05;
+const ALONG_MM = 0.1;
+/** Change of colour, as a share of the way to white, at which frame or art begins. */
+const FRAME = 0.12;
+/** Least contrast of white against the border at which whitening can show. Judgement, no source. */
+const LEAST_CONTRAST = 0.12;
+
+/**
+ * Whitening of corners and edges: places that touch the cut edge and have gone from the border's
+ * colour towards white, more than is usual along their side. Blind where the border itself is
+ * nearly white, and for a side that is worn along more than six tenths of its length at one depth.
+ */
+export function wearOf(picture: Picture, map: CardMap): Wear {
+  const tipRadiusMm = tipRadiusOf(picture, map);
+  const strip = alignedStripOf(picture, map, tipRadiusMm);
+  const whiteness = whitenessOf(strip, borderColourOf(strip), cardWhiteOf(picture, map));
+  const away = whiteness.share.map((share, i) => Math.abs(share) + (whiteness.rest[i] as number));
+  const borderRows = borderRowsOf(strip, map, away, FRAME);
+  const excess = excessOf(strip, whiteness.share, usualOf(strip, whiteness.share));
+  const cardUnrest = unrestOf(strip, whiteness, borderRows);
+  const defects = wornPlacesOf(strip, excess, borderRows)
+    .filter(
+      ({ first }) =>
+        (whiteness.contrast[(first + strip.rays.length) % strip.rays.length] as number) >
+        LEAST_CONTRAST,
+    )
+    .flatMap((place) => {
+      const features = featuresOf(strip, whiteness, excess, borderRows, cardUnrest, place);
+      return defectOf(strip, excess, place, features);
+    });
+  return { defects, tipRadiusMm, detectionLimitMm: limitOf(strip, whiteness.contrast, excess) };
+}
+
+/** The border unrolled from its cut edge, however the outline was a little off. */
+function alignedStripOf(picture: Picture, map: CardMap, radius: number): BorderStrip {
+  const coarse = raysOf(map.sizeMm, radius, REACH_MM, 4 * ALONG_MM);
+  const nearEdge = { fromMm: -0.5, toMm: 0.6, stepMm: STEP_MM };
+  const edges = cutEdgesOf(borderStripOf(picture, map, coarse, nearEdge));
+  const rays = movedTo(edges, raysOf(map.sizeMm, radius, REACH_MM, ALONG_MM));
+  return borderStripOf(picture, map, rays, { fromMm: -0.8, toMm: 2.8, stepMm: STEP_MM });
+}
+
+function defectOf(
+  strip: BorderStrip,
+  excess: Excess,
+  place: WornPlace,
+  features: PlaceFeatures,
+): readonly Defect[] {
+  const extent = extentOf(strip, excess, place, features.plateau);
+  if (!extent || extent.areaMm2 < 0.02) return [];
+  const p = probabilityOf(features, extent.areaMm2, extent.kind === 'edge-wear');
+  const { areaMm2, lengthMm } = extent;
+  const sd = { centreMm: 0.05, areaMm2: 0.02 + 0.05 * areaMm2, lengthMm: 2 * ALONG_MM };
+  return [{ ...extent, areaMm2, lengthMm, p, sd, seenFrom: 'still' }];
+}
+
+/**
+ * Logistic regression (`cox:1958`) on planted wear and on what looked like it on unworn cards; the method page
+ * says on which pictures.
+ */
+function probabilityOf(features: PlaceFeatures, areaMm2: number, beside: boolean): number {
+  const { plateau, firmness, tint, unrest, overlap, fills } = features;
+  const score =
+    -0.2 +
+    0.9 * Math.log(firmness / 10) +
+    0.65 * Math.log(areaMm2 / 0.3) -
+    1.8 * Math.min(tint, 1.5) -
+    5 * Math.sqrt(unrest) -
+    4.5 * overlap -
+    (beside ? 6.7 * Math.max(0, fills - 0.5) : 0) +
+    3.3 * plateau;
+  return 1 / (1 + Math.exp(-score));
+}
+
+/** A worn square is seen once it spans the blur beside the edge and stands out five times. */
+function limitOf(strip: BorderStrip, contrast: Float32Array, excess: Excess): number | null {
+  if (quantileOf(contrast, 0.5) < LEAST_CONTRAST) return null;
+  const row = Math.round((0.2 - strip.firstMm) / strip.stepMm);
+  const sds = strip.rays.map((_, column) => excess.sd[column * strip.rows + row] as number);
+  return 0.2 + 0.5 * Math.min(1, 5 * quantileOf(sds, 0.5));
+}

@@ -1,0 +1,68 @@
+import type { BorderStrip } from './border-strip.ts';
+import { quantileOf } from './quantiles.ts';
+
+/** How far each place of the strip has gone from the border's colour towards white. */
+export interface Whiteness {
+  /** By column and row as in the strip: 0 the border's colour, 1 white. */
+  readonly share: Float32Array;
+  /** Change of colour that no share of white explains, in the same measure. */
+  readonly rest: Float32Array;
+  /** Light between border and white at each column, as a share of white's light. */
+  readonly contrast: Float32Array;
+}
+
+/** Whiteness of a strip whose border colour at each column and white are known, in linear light. */
+export function whitenessOf(
+  { rays, rows, values }: BorderStrip,
+  border: readonly Float32Array[],
+  white: readonly number[],
+): Whiteness {
+  const share = new Float32Array(rays.length * rows);
+  const rest = new Float32Array(rays.length * rows);
+  const contrast = new Float32Array(rays.length);
+  const whole = Math.hypot(...white);
+  for (let column = 0; column < rays.length; column++) {
+    const from = border.map((light) => light[column] as number);
+    const way = from.map((light, channel) => Math.max((white[channel] as number) - light, 0.02));
+    const length = Math.hypot(...way);
+    contrast[column] = length / whole;
+    const [w0, w1, w2] = way.map((step) => step / length) as [number, number, number];
+    const [f0, f1, f2] = from as [number, number, number];
+    for (let i = column * rows; i < (column + 1) * rows; i++) {
+      const [a, b, c] = [values[0][i] as number, values[1][i] as number, values[2][i] as number];
+      const along = (a - f0) * w0 + (b - f1) * w1 + (c - f2) * w2;
+      const off =
+        (a - f0 - along * w0) ** 2 + (b - f1 - along * w1) ** 2 + (c - f2 - along * w2) ** 2;
+      share[i] = along / length;
+      rest[i] = Math.sqrt(off) / length;
+    }
+  }
+  return { share, rest, contrast };
+}
+
+/** What is usual along a side: the unworn level and its scatter, by row from the cut edge. */
+export interface Usual {
+  readonly level: Float32Array;
+  readonly sd: Float32Array;
+}
+
+/**
+ * The usual whiteness of each row along each of the four sides, from the lower half of what is
+ * seen there, so that a side may be worn along six tenths of its length.
+ */
+export function usualOf(strip: BorderStrip, share: Float32Array): readonly Usual[] {
+  return [0, 2, 4, 6].map((part) => {
+    const columns = strip.rays.flatMap((ray, i) => (ray.part === part && i % 2 === 0 ? [i] : []));
+    const level = new Float32Array(strip.rows);
+    const sd = new Float32Array(strip.rows);
+    for (let row = 0; row < strip.rows; row++) {
+      const seen = columns.map((column) => share[column * strip.rows + row] as number);
+      const low = quantileOf(seen, 0.05);
+      const quarter = quantileOf(seen, 0.25);
+      // Of a normal distribution these quantiles lie 0.9704 apart, the latter 0.6745 below its mean.
+      sd[row] = (quarter - low) / 0.9704;
+      level[row] = quarter + 0.6745 * (sd[row] as number);
+    }
+    return { level, sd };
+  });
+}
