@@ -1,20 +1,8 @@
 import type { SizeMm } from '../geometry/points.ts';
 
-/** Sides and tips in the order in which the outline is walked, clockwise as the card is read. */
-export const PARTS = [
-  'top',
-  'top right',
-  'right',
-  'bottom right',
-  'bottom',
-  'bottom left',
-  'left',
-  'top left',
-] as const;
-
 /** One ray that crosses the outline of a card with round tips, from outside to inside. */
 export interface Ray {
-  /** Index into `PARTS`: even for a side, odd for a tip. */
+  /** 0 the top side, 1 the tip at its right end, and so on clockwise to 7, the top left tip. */
   readonly part: number;
   /** Where the ray crosses the ideal outline, card millimetres. */
   readonly x: number;
