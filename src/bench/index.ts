@@ -25,6 +25,8 @@ export {
   UNITS,
 } from './grade/types.ts';
 export { luminanceOf } from './light/luminance.ts';
+export { type Annotation, selectorOf, shapeOf } from './marks/annotation.ts';
+export { type Mark, marksOf, weighedMarks } from './marks/marks.ts';
 export { outlineByHand } from './outline/by-hand.ts';
 export { findOutline } from './outline/find.ts';
 export { refitOutline } from './outline/refit.ts';
