@@ -23,6 +23,14 @@ describe('a wrong call ends with 2, says why on standard error and prints nothin
     [['screen', inputPath('notes/sheet.txt')], 'cannot be read as a picture'],
     [['screen', 'a.jpg', '--dpi', 'many'], 'Dots an inch'],
     [['open', inputPath('notes')], 'there is no printings.csv in it'],
+    [['examine'], 'A picture of the front is wanted'],
+    [['examine', inputPath('nowhere.jpg')], 'no such file'],
+    [['examine', inputPath('notes/sheet.txt')], 'found a text'],
+    [['examine', inputPath('notes/sheet.txt'), '--card', '63'], 'two sides of 10 to 500 mm'],
+    [['examine', inputPath('notes/sheet.txt'), '--card', '0x88'], 'two sides of 10 to 500 mm'],
+    [['examine', '--jobs', inputPath('nowhere.jsonl')], 'there is no such file'],
+    [['examine', '--jobs', inputPath('notes')], 'is no file of jobs'],
+    [['examine', 'front.jpg', '--jobs', inputPath('notes/sheet.txt')], 'takes the place'],
     [['open', '--port', '70000'], 'A whole number'],
   ])('%j', async (words, why) => {
     const { exit, out, err } = await answerTo(words);

@@ -9,6 +9,14 @@ export { frameByHand, frameNear } from './frame/by-hand.ts';
 export { frameOf } from './frame/frame.ts';
 export type { BySide, CardSide } from './frame/sides.ts';
 export type { Centering, Frame, FrameAnswer } from './frame/types.ts';
+export { examine } from './examine/examine.ts';
+export type {
+  CopyKnown,
+  Examination,
+  FaceAnswer,
+  MeasuredSize,
+  RakingPicture,
+} from './examine/types.ts';
 export { type CardMap, cardMapOf, cardPointOf, pixelOf } from './geometry/card-map.ts';
 export type { Lens } from './geometry/lens.ts';
 export type { Corners, PointMm, PointPx, SizeMm } from './geometry/points.ts';

@@ -85,6 +85,23 @@ function addResearch(program: Command, terminal: Terminal, end: (exit: Exit) => 
 
 function addPictures(program: Command, terminal: Terminal, end: (exit: Exit) => void): void {
   program
+    .command('examine')
+    .description('measure a copy from its pictures: outline, size, borders, centering, marks')
+    .argument('[front]', 'picture of the front')
+    .argument('[back]', 'picture of the back')
+    .option('--card <size>', 'width and height of the card in mm, such as 63x88')
+    .option('--dpi <number>', 'dots an inch of a scan; else what the file states', dotsAnInch)
+    .option(
+      '--raking <picture>',
+      'the front again under a low lamp, PICTURE or PICTURE@AZIMUTH; may be given several times',
+      (file, before: readonly string[] = []) => [...before, file],
+    )
+    .option('--jobs <file>', 'many copies, one JSON object a line, answered in the same order')
+    .option('--json', 'print JSON')
+    .action(async (front, back, options) =>
+      end(await (await import('./commands/examine.ts')).examine(front, back, options, terminal)),
+    );
+  program
     .command('screen')
     .description('tell how a card was printed from a scan: process, rulings and angles of the inks')
     .argument('<image>', 'scan at 1,200 dots an inch or more')

@@ -1,0 +1,153 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import sharp from 'sharp';
+import { afterAll, describe, expect, it } from 'vitest';
+import { answerTo } from './answer.ts';
+
+const pictures = fileURLToPath(new URL('../fixtures/bench/pictures/', import.meta.url));
+const scan = join(pictures, 'scan-bronze-300/front.jpg');
+const truth = JSON.parse(readFileSync(join(pictures, 'scan-bronze-300/truth.json'), 'utf8'));
+const folder = mkdtempSync(join(tmpdir(), 'printlore-examine-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+const TOLD = [scan, '--card', '63x88', '--dpi', '300'];
+const pair = [expect.any(Number), expect.any(Number)];
+const sides = { left: 0, right: 0, top: 0, bottom: 0 };
+
+/** The parts that are fixed; more may stand beside them. */
+const FACE = {
+  outline: [pair, pair, pair, pair],
+  p_outline: expect.any(Number),
+  size_mm: pair,
+  borders_mm: expect.objectContaining(
+    Object.fromEntries(Object.keys(sides).map((side) => [side, expect.any(Number)])),
+  ),
+  centering: { leftRight: pair, topBottom: pair, sd: pair },
+  why_not: null,
+  rotation_deg: expect.any(Number),
+  defects: expect.any(Array),
+};
+
+async function plainPicture(name: string): Promise<string> {
+  const file = join(folder, name);
+  const background = { r: 120, g: 118, b: 115 };
+  await sharp({ create: { width: 900, height: 1200, channels: 3, background } })
+    .png()
+    .toFile(file);
+  return file;
+}
+
+describe('examine', () => {
+  it('prints the fixed parts, which agree with how the picture was made', async () => {
+    const { exit, out, err } = await answerTo(['examine', ...TOLD, '--json']);
+    expect({ exit, err }).toEqual({ exit: 0, err: '' });
+    const { front, back, grade, ms } = JSON.parse(out);
+    expect(front).toMatchObject(FACE);
+    expect(back).toBeNull();
+    expect(grade).toEqual({ scale: expect.any(String), p: expect.any(Object) });
+    const shares = Object.values<number>(grade.p);
+    // Adds up to 1 to the rounding of ten additions.
+    expect(Math.abs(shares.reduce((sum, p) => sum + p, 0) - 1)).toBeLessThan(1e-12);
+    expect(ms).toEqual({ decode: expect.any(Number), measure: expect.any(Number) });
+    front.outline.forEach(([x, y]: [number, number], i: number) => {
+      // Measured 0.29 px, allowed 0.5.
+      expect(Math.hypot(x - truth.outline[i][0], y - truth.outline[i][1])).toBeLessThan(0.5);
+    });
+    // Measured 0.10 points, allowed 0.3; the two shares are each rounded once.
+    expect(Math.abs(front.centering.leftRight[0] - truth.centering.leftRight[0])).toBeLessThan(0.3);
+    expect(
+      Math.abs(front.centering.leftRight[0] + front.centering.leftRight[1] - 100),
+    ).toBeLessThan(1e-9);
+    expect(front.p_outline).toBeGreaterThan(0.9);
+  });
+
+  it('measures the size of a scan with its error, and gives none where nothing tells it', async () => {
+    const [scanned, bare] = await Promise.all(
+      [TOLD, [scan]].map(async (words) => {
+        const { out } = await answerTo(['examine', ...words, '--json']);
+        return JSON.parse(out).front;
+      }),
+    );
+    truth.cardMm.forEach((mm: number, i: number) => {
+      expect(Math.abs(scanned.size_mm[i] - mm)).toBeLessThan(3 * scanned.size_sd_mm[i]);
+      // The scanner's own scale is held to be off by a thousandth, so never below that.
+      expect(scanned.size_sd_mm[i]).toBeGreaterThan(0.0009 * mm);
+      expect(scanned.size_sd_mm[i]).toBeLessThan(0.003 * mm);
+    });
+    expect([bare.size_mm, bare.borders_mm, bare.defects]).toEqual([null, null, []]);
+    expect(bare.centering).not.toBeNull();
+  });
+
+  it('shows millimetres with their doubt, and what could not be seen', async () => {
+    const { exit, out } = await answerTo(['examine', scan, scan, '--card', '63x88']);
+    expect(exit).toBe(0);
+    expect(out).toMatch(/^border left +\d\.\d\d ± 0\.\d\d mm/m);
+    expect(out).toMatch(/^centering left \/ right +\d\d\.\d \/ \d\d\.\d \(± /m);
+    expect(out).toMatch(/^Nothing was found that these pictures could show: .* down to 0\.\d mm/m);
+    expect(out).toMatch(/^Back/m);
+    for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(100);
+  });
+
+  it('says what to photograph again where there is no card, and ends with 1', async () => {
+    const bare = await plainPicture('bare.png');
+    const { exit, out } = await answerTo(['examine', bare, scan, '--card', '63x88', '--json']);
+    expect(exit).toBe(1);
+    const { front, back } = JSON.parse(out);
+    expect([front.outline, front.trouble, front.size_mm]).toEqual([null, 'no-card', null]);
+    expect(front.why_not).toContain('photograph it whole');
+    expect(back.centering).not.toBeNull();
+  });
+});
+
+describe('examine --jobs', () => {
+  const jobsOf = (lines: readonly string[]) => {
+    const file = join(folder, 'jobs.jsonl');
+    writeFileSync(file, lines.join('\n'));
+    return answerTo(['examine', '--jobs', file]);
+  };
+
+  it('answers in order, and a bad line spoils no other', async () => {
+    writeFileSync(join(folder, 'letter.jpg'), 'Dear collector');
+    await plainPicture('bare.png');
+    const { exit, out } = await jobsOf([
+      JSON.stringify({ front: scan, back: null, card_mm: [63, 88], dpi: 300 }),
+      'no JSON',
+      '[1]',
+      '{"back": "b.jpg"}',
+      '{"front": "letter.jpg"}',
+      '{"front": "nowhere.jpg"}',
+      '',
+      '{"front": "bare.png", "card_mm": [63]}',
+      '{"front": "bare.png", "dpi": "300"}',
+      '{"front": "bare.png", "raking": [{"file": "bare.png", "azimuth_deg": "north"}]}',
+      '{"front": "bare.png"}',
+    ]);
+    expect(exit).toBe(1);
+    const answers = out
+      .trim()
+      .split('\n')
+      .map((line) => JSON.parse(line));
+    const { out: alone } = await answerTo(['examine', ...TOLD, '--json']);
+    const { ms, ...rest } = JSON.parse(alone);
+    expect(answers[0]).toMatchObject(rest);
+    expect(Object.keys(answers[0].ms)).toEqual(Object.keys(ms));
+    expect(answers.slice(1, 9).map(({ error }) => error)).toEqual([
+      expect.stringContaining('no JSON'),
+      expect.stringContaining('A job is an object'),
+      expect.stringContaining('"front" must be the name of a file'),
+      expect.stringContaining('a text under the name of a JPEG'),
+      expect.stringContaining('no such file'),
+      expect.stringContaining('two sides of 10 to 500 mm'),
+      expect.stringContaining('Dots an inch'),
+      expect.stringContaining('"azimuth_deg" must be a number'),
+    ]);
+    expect(answers[9].front.trouble).toBe('no-card');
+    expect(answers).toHaveLength(10);
+  });
+
+  it('ends with 0 where every line is answered', async () => {
+    expect((await jobsOf([JSON.stringify({ front: scan })])).exit).toBe(0);
+  });
+});

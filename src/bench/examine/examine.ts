@@ -1,0 +1,44 @@
+import { gradeOf } from '../grade/grade.ts';
+import { amountsOf, type Face } from '../grade/measured.ts';
+import { type Setting, settingOf } from '../grade/setting.ts';
+import type { Side } from '../grade/types.ts';
+import type { Picture } from '../picture.ts';
+import { faceOf } from './face.ts';
+import type { CopyKnown, Examination, FaceAnswer } from './types.ts';
+
+const STEPS = ['1', '2', '3', '4', '5', '6', '7', '8', '9', '10'];
+
+/**
+ * Measures a copy from its pictures: outline, size, borders and centering, marks, and the grades
+ * that these could mean. What a picture cannot show is said in words and nothing else is lost by it.
+ */
+export function examine(front: Picture, back: Picture | null, known: CopyKnown): Examination {
+  const faces = {
+    front: faceOf(front, known),
+    back: back && faceOf(back, { ...known, raking: [] }),
+  };
+  return { ...faces, grade: gradeFrom(faces, known.setting ?? plainSetting()) };
+}
+
+/** Ten steps of no service, every one as likely as the next before anything is measured. */
+function plainSetting(): Setting {
+  return settingOf({ service: 'ten steps', grades: STEPS }, [], [], [], []);
+}
+
+function gradeFrom(
+  faces: { readonly front: FaceAnswer; readonly back: FaceAnswer | null },
+  { scale, limits, selection }: Setting,
+): Examination['grade'] {
+  const amounts = (['front', 'back'] as const).flatMap((side) => {
+    const face = faces[side];
+    return face ? amountsOf(measured(side, face)) : [];
+  });
+  return gradeOf(amounts, scale, limits, selection.shares);
+}
+
+function measured(side: Side, { looks, defects, frame }: FaceAnswer): Face {
+  if (!frame) return { side, looks, defects, centering: null };
+  const { leftRight, topBottom, sd } = frame.centering;
+  const wider = [Math.max(...leftRight), Math.max(...topBottom)] as const;
+  return { side, looks, defects, centering: { wider, sd } };
+}

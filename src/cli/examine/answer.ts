@@ -1,0 +1,66 @@
+import type { Corners, Defect, FaceAnswer } from '../../bench/index.ts';
+import type { DecodedPicture } from '../../host/index.ts';
+import type { Measured } from './measure.ts';
+
+/** An examination as `examine --json` prints it. */
+export function answerOf({ examination, front, back, notes, ms }: Measured): object {
+  const { grade } = examination;
+  return {
+    front: faceJson(examination.front, front),
+    back: back && examination.back && faceJson(examination.back, back),
+    grade: {
+      scale: grade.scale.service,
+      p: Object.fromEntries(grade.scale.grades.map((name, g) => [name, grade.p[g]])),
+    },
+    notes,
+    ms,
+  };
+}
+
+function faceJson(face: FaceAnswer, picture: DecodedPicture): object {
+  const { outline, hypotheses, size, frame } = face;
+  return {
+    outline: outline && asStored(outline.corners, picture),
+    p_outline: hypotheses[0]?.p ?? 0,
+    size_mm: size?.mm ?? null,
+    size_sd_mm: size?.sdMm ?? null,
+    size_from: size?.from ?? null,
+    borders_mm: frame?.bordersMm ?? null,
+    borders_sd_mm: frame?.bordersSdMm ?? null,
+    centering: frame?.centering ?? null,
+    why_not: face.whyNot,
+    trouble: face.trouble,
+    rotation_deg: frame?.rotationDeg ?? null,
+    rotation_sd_deg: frame?.rotationSdDeg ?? null,
+    frame: frame && asStored(frame.corners, picture),
+    defects: face.defects.map(defectJson),
+    limits: face.limits,
+    hypotheses: hypotheses.map(({ corners, p }) => ({ outline: asStored(corners, picture), p })),
+  };
+}
+
+/** Points of a picture that was shrunk while it was decoded, in pixels as stored. */
+export function asStored(corners: Corners, { width, height, stored }: DecodedPicture): Corners {
+  const [across, down] = [stored.width / width, stored.height / height];
+  const moved = corners.map(([x, y]) => [(x + 0.5) * across - 0.5, (y + 0.5) * down - 0.5]);
+  return moved as unknown as Corners;
+}
+
+/** A mark as the commands print it. */
+export function defectJson(defect: Defect): object {
+  return {
+    kind: defect.kind,
+    centre_mm: defect.centreMm,
+    box_mm: defect.boxMm,
+    area_mm2: defect.areaMm2,
+    length_mm: defect.lengthMm,
+    polygon_mm: defect.polygonMm,
+    p: defect.p,
+    sd: {
+      centre_mm: defect.sd.centreMm,
+      area_mm2: defect.sd.areaMm2,
+      length_mm: defect.sd.lengthMm,
+    },
+    seen_from: defect.seenFrom,
+  };
+}

@@ -1,0 +1,118 @@
+import type { Defect, FaceAnswer, Frame, MeasuredSize } from '../../bench/index.ts';
+import type { Measured } from '../examine/measure.ts';
+import { tableOf } from './table.ts';
+import { wrapped } from './width.ts';
+import { percent } from './words.ts';
+
+/** What was measured on a copy, face by face, for reading; marks that are less likely than not are left out. */
+export function examinationReport({ examination }: Measured, width: number): string {
+  const { front, back, grade } = examination;
+  const faces = [`Front\n\n${faceReport(front, width)}`];
+  if (back) faces.push(`Back\n\n${faceReport(back, width)}`);
+  return `${faces.join('\n')}\n${gradeReport(grade, width)}`;
+}
+
+function faceReport(face: FaceAnswer, width: number): string {
+  const { outline, frame, size, whyNot, defects, looks } = face;
+  const rows = [
+    ...(outline ? [['outline', `sure to ${percent(outline.p)}`]] : []),
+    ...(size ? [['size', sizeWords(size)]] : []),
+    ...(frame ? frameRows(frame) : []),
+  ];
+  const table =
+    rows.length > 0 ? tableOf([{ head: 'what' }, { head: 'measured' }], rows, width) : '';
+  const parts = [table, whyNot ? paragraph(whyNot, width) : ''];
+  if (looks.length > 0 && size) parts.push(marksReport(defects, width), limitWords(face, width));
+  if (outline && !size && !whyNot)
+    parts.push(
+      paragraph('No size: give --card, or --dpi for a scan that does not state it.', width),
+    );
+  return parts.filter((part) => part !== '').join('\n');
+}
+
+function sizeWords({ mm: [width, height], sdMm, from }: MeasuredSize): string {
+  if (from === 'told' || sdMm === null) return `${width} × ${height} mm, as told`;
+  return `${withDoubt(width, sdMm[0])} × ${withDoubt(height, sdMm[1])} mm, by the scan’s dots an inch`;
+}
+
+function frameRows({ bordersMm, bordersSdMm, centering, ...print }: Frame): readonly string[][] {
+  const { leftRight, topBottom, sd } = centering;
+  const shares = ([a, b]: readonly [number, number], doubt: number) =>
+    `${a.toFixed(1)} / ${b.toFixed(1)} (± ${digits(1.96 * doubt, 1)})`;
+  const borders =
+    bordersMm && bordersSdMm
+      ? (['left', 'right', 'top', 'bottom'] as const).map((side) => [
+          `border ${side}`,
+          `${withDoubt(bordersMm[side], bordersSdMm[side])} mm`,
+        ])
+      : [];
+  return [
+    ...borders,
+    ['centering left / right', shares(leftRight, sd[0])],
+    ['centering top / bottom', shares(topBottom, sd[1])],
+    ['print turned', `${withDoubt(print.rotationDeg, print.rotationSdDeg)}° clockwise`],
+  ];
+}
+
+/** A value with the half width of its 95 % interval. */
+function withDoubt(value: number, sd: number): string {
+  return `${value.toFixed(2)} ± ${digits(1.96 * sd, 2)}`;
+}
+
+/** Never rounded down to nothing. */
+function digits(value: number, places: number): string {
+  return Math.max(value, 10 ** -places).toFixed(places);
+}
+
+function marksReport(defects: readonly Defect[], width: number): string {
+  const shown = defects.filter(({ p }) => p >= 0.5).sort((a, b) => b.p - a.p);
+  if (shown.length === 0) return '';
+  const rows = shown.map(({ kind, centreMm: [x, y], areaMm2, lengthMm, p }, i) => [
+    String(i + 1),
+    kind.replace('-', ' '),
+    `${x.toFixed(1)}, ${y.toFixed(1)}`,
+    lengthMm === null ? '' : lengthMm.toFixed(1),
+    areaMm2.toFixed(2),
+    percent(p),
+  ]);
+  return tableOf(
+    [
+      { head: 'mark', align: 'right' },
+      { head: 'kind' },
+      { head: 'mm from left, top' },
+      { head: 'mm long', align: 'right' },
+      { head: 'mm²', align: 'right' },
+      { head: 'p', align: 'right' },
+    ],
+    rows,
+    width,
+  );
+}
+
+function limitWords({ defects, limits }: FaceAnswer, width: number): string {
+  if (limits.length === 0) return '';
+  const nothing = defects.some(({ p }) => p >= 0.5)
+    ? 'Nothing else was found'
+    : 'Nothing was found';
+  const each = limits.map(
+    ({ kinds, mm }) => `${kinds.join(' and ').replaceAll('-', ' ')} down to ${mm.toFixed(1)} mm`,
+  );
+  return paragraph(`${nothing} that these pictures could show: ${each.join(', ')}.`, width);
+}
+
+function gradeReport({ scale, p }: Measured['examination']['grade'], width: number): string {
+  const likely = scale.grades
+    .map((name, g) => [name, p[g] ?? 0] as const)
+    .filter(([, share]) => share >= 0.05)
+    .reverse()
+    .map(([name, share]) => `${name}: ${percent(share)}`);
+  const from =
+    'A guess from limits of common practice and from what was measured; no service is bound by it.';
+  return paragraph(`Grade on the scale “${scale.service}”: ${likely.join(', ')}. ${from}`, width);
+}
+
+function paragraph(text: string, width: number): string {
+  return wrapped(text, width)
+    .map((line) => `${line}\n`)
+    .join('');
+}
