@@ -1,0 +1,152 @@
+import type { Canvas, Point } from './canvas.ts';
+import type { Crease, Marks, Wear } from './defects.ts';
+import { hashed, layered } from './noise.ts';
+import { boxOf, toLine } from './relief.ts';
+import { roundedDistance } from './shapes.ts';
+
+/** Whitened places as drawn: a mask over the card, and the truth of each place. */
+export interface Whitened {
+  readonly mask: Uint8Array;
+  readonly maskWidth: number;
+  readonly maskHeight: number;
+  readonly places: readonly {
+    readonly areaMm2: number;
+    readonly bboxMm: readonly [number, number, number, number];
+    readonly centroidMm: Point;
+  }[];
+}
+
+/** Pixels of a mask to the millimetre. */
+export const MASK_SCALE = 20;
+
+/** Draws whitening into a painted face and tells where it lies. */
+export function whiten(
+  canvas: Canvas,
+  marks: Pick<Marks, 'wear' | 'creases'>,
+  size: Point,
+  radius: number,
+): Whitened {
+  const maskWidth = Math.round(size[0] * MASK_SCALE);
+  const maskHeight = Math.round(size[1] * MASK_SCALE);
+  const mask = new Uint8Array(maskWidth * maskHeight);
+  const places = marks.wear.map((wear) => {
+    const at = depthOf(wear, size, radius);
+    paint(canvas, boxOfWear(wear, size), at, wear.seed);
+    return measured(boxOfWear(wear, size), at, size, radius, mask, maskWidth);
+  });
+  for (const crease of marks.creases) paintCrease(canvas, crease);
+  return { mask, maskWidth, maskHeight, places };
+}
+
+type Box = readonly [number, number, number, number];
+/** Above 0 where the print is gone, by so many millimetres. */
+type Depth = (x: number, y: number) => number;
+
+function depthOf(wear: Wear, [w, h]: Point, radius: number): Depth {
+  const rough = (x: number, y: number) => layered(x * 3, y * 3, wear.seed, 4) - 0.5;
+  if (wear.type === 'corner') {
+    const [cx, cy] = [wear.at === 1 || wear.at === 2 ? w : 0, wear.at > 1 ? h : 0];
+    return (x, y) => {
+      const far = Math.hypot(x - cx, y - cy);
+      const rim = -roundedDistance(x, y, w, h, radius);
+      const reach = wear.reachMm * Math.max(0, 1 - far / (radius + wear.reachMm * 2.4));
+      return reach * (1 + 1.1 * rough(x, y)) - rim;
+    };
+  }
+  const flat = wear.side === 'top' || wear.side === 'bottom';
+  const length = wear.toMm - wear.fromMm;
+  return (x, y) => {
+    const rim = { left: x, right: w - x, top: y, bottom: h - y }[wear.side];
+    const t = ((flat ? x : y) - wear.fromMm) / length;
+    if (t <= 0 || t >= 1) return -1;
+    return wear.depthMm * Math.min(1, 6 * t, 6 - 6 * t) * (0.75 + 1.3 * rough(x, y)) - rim;
+  };
+}
+
+function boxOfWear(wear: Wear, [w, h]: Point): Box {
+  if (wear.type === 'corner') {
+    const r = 4 + 3 * wear.reachMm;
+    const right = wear.at === 1 || wear.at === 2;
+    return [right ? w - r : 0, wear.at > 1 ? h - r : 0, right ? w : r, wear.at > 1 ? h : r];
+  }
+  const d = 2 * wear.depthMm;
+  const { fromMm: a, toMm: b } = wear;
+  return {
+    left: [0, a, d, b] as const,
+    right: [w - d, a, w, b] as const,
+    top: [a, 0, b, d] as const,
+    bottom: [a, h - d, b, h] as const,
+  }[wear.side];
+}
+
+function paint(canvas: Canvas, box: Box, depth: Depth, seed: number): void {
+  each(canvas, [box[0] - 1, box[1] - 1, box[2] + 1, box[3] + 1], (x, y) => {
+    const gone = Math.max(0, Math.min(1, 0.5 + depth(x, y) * 14));
+    const fibre = 0.72 + 0.16 * layered(x * 9, y * 9, seed + 7, 3);
+    return [gone, fibre, fibre * 0.97, fibre * 0.9];
+  });
+}
+
+function paintCrease(canvas: Canvas, { polylineMm, widthMm }: Crease): void {
+  each(canvas, boxOf(polylineMm, widthMm), (x, y) => {
+    const [d] = toLine(polylineMm, x, y);
+    const broken = 0.55 + 0.9 * (layered(x * 6, y * 6, 77, 3) - 0.5);
+    const gone = broken * Math.exp(-((d / (widthMm * 0.25)) ** 2));
+    return [gone, 0.7, 0.68, 0.62];
+  });
+}
+
+function each(
+  { width, height, scale, margin, values }: Canvas,
+  box: Box,
+  over: (x: number, y: number) => readonly [number, number, number, number],
+): void {
+  const at = (mm: number) => Math.round((mm + margin) * scale);
+  for (let j = Math.max(0, at(box[1])); j < Math.min(height, at(box[3])); j++)
+    for (let i = Math.max(0, at(box[0])); i < Math.min(width, at(box[2])); i++) {
+      const k = 4 * (j * width + i);
+      const [a, r, g, b] = over((i + 0.5) / scale - margin, (j + 0.5) / scale - margin);
+      values[k] = values[k]! + (r - values[k]!) * a;
+      values[k + 1] = values[k + 1]! + (g - values[k + 1]!) * a;
+      values[k + 2] = values[k + 2]! + (b - values[k + 2]!) * a;
+      values[k + 3] = values[k + 3]! * (1 - a);
+    }
+}
+
+function measured(
+  box: Box,
+  depth: Depth,
+  [w, h]: Point,
+  radius: number,
+  mask: Uint8Array,
+  maskWidth: number,
+): Whitened['places'][number] {
+  const s = MASK_SCALE;
+  let [n, sx, sy, x0, y0, x1, y1] = [0, 0, 0, w, h, 0, 0];
+  for (let j = Math.floor(box[1] * s); j < Math.min(h * s, box[3] * s); j++)
+    for (let i = Math.floor(box[0] * s); i < Math.min(w * s, box[2] * s); i++) {
+      const [x, y] = [(i + 0.5) / s, (j + 0.5) / s];
+      if (roundedDistance(x, y, w, h, radius) > 0 || depth(x, y) <= 0) continue;
+      mask[j * maskWidth + i] = 255;
+      n++;
+      sx += x;
+      sy += y;
+      [x0, y0] = [Math.min(x0, i / s), Math.min(y0, j / s)];
+      [x1, y1] = [Math.max(x1, (i + 1) / s), Math.max(y1, (j + 1) / s)];
+    }
+  const centroid: Point = n > 0 ? [sx / n, sy / n] : [(box[0] + box[2]) / 2, (box[1] + box[3]) / 2];
+  return { areaMm2: n / (s * s), bboxMm: [x0, y0, x1, y1], centroidMm: centroid };
+}
+
+/** Dust on a scanner's glass as light specks and short hairs, by a seed; 0 where there is none. */
+export function dustAt(x: number, y: number, seed: number, share: number): number {
+  const i = Math.floor(x / 3);
+  const j = Math.floor(y / 3);
+  if (hashed(i, j, seed) > share) return 0;
+  const [u, v] = [
+    x - 3 * i - 0.6 - 1.8 * hashed(i, j, seed + 1),
+    y - 3 * j - 0.6 - 1.8 * hashed(i, j, seed + 2),
+  ];
+  const r = 0.04 + 0.1 * hashed(i, j, seed + 3);
+  return Math.max(0, Math.min(1, (r - Math.hypot(u, v)) / 0.03));
+}
