@@ -32,7 +32,8 @@ export function truthOf(scene: Scene, seed: number, whitened: Whitened | null): 
       : { dpi: Math.round(camera.pxPerMm * 25.4), scanRotationDeg: camera.rollDeg }),
   };
   if (!face) return { ...shot, outline: null };
-  const { pixelOf } = sightOf(camera, face.sizeMm);
+  const sight = sightOf(camera, face.sizeMm);
+  const pixelOf = (point: Point) => sight.pixelOf(point);
   const defects = defectsOf(scene.marks, whitened, pixelOf);
   return {
     ...shot,
