@@ -9,6 +9,7 @@ import type { Chance } from '../simulator/chance.ts';
 export const READINGS = 14;
 const [BEFORE, AFTER, FEW, SWAPPED, FIRST, YEAR] = [1, 2, 3, 4, 5, 6];
 export const ROW_SHIFT = 8;
+export const SIBLING = 10;
 export const NOISE = 11;
 const [OTHER_MOMENT, NEAR_MOMENT] = [7, 12];
 /** A source of a kind without habits of its own (`book`). */

@@ -14,6 +14,7 @@ interface Tiny {
   readonly seenBy: readonly Said[];
   readonly asked: readonly (readonly string[])[];
   readonly draws: number;
+  readonly oneProduct?: boolean;
   /** What the engine's shortcuts are allowed beside chance. */
   readonly shortcut: number;
 }
@@ -23,13 +24,16 @@ const dayNumber = (iso: string) => {
   return dayOf(y!, m!, d!);
 };
 
-function evidenceOf({ onSale, seenBy }: Tiny): Evidence {
+function evidenceOf({ onSale, seenBy, oneProduct }: Tiny): Evidence {
   const rows = [
     ...onSale.map((said) => ({ said, property: 'on-sale' })),
     ...seenBy.map((said) => ({ said, property: 'seen-by' })),
   ];
   return {
-    printings: ['a', 'b'].map((id) => ({ id, product: `box-${id}`, market: 'FI' })),
+    printings: ['a', 'b'].map((id) => {
+      const product = oneProduct ? 'box' : `box-${id}`;
+      return { id, product, wave: id, market: 'FI' };
+    }),
     products: [],
     contents: [],
     sources: ['0', '1', '2'].map((id) => ({ id, kind: 'book', cites: [] })),
@@ -46,12 +50,13 @@ function evidenceOf({ onSale, seenBy }: Tiny): Evidence {
 /** Three years either side of what is stated; a day more or less changes the answers by 0.1 %. */
 const YEARS = 1096;
 
-function enumerated({ onSale, seenBy, asked, draws }: Tiny) {
+function enumerated({ onSale, seenBy, asked, draws, oneProduct = false }: Tiny) {
   const stated = (list: readonly Said[]) =>
     list.map(([source, event, iso]): Stated => ({ source, event, value: dayNumber(iso) }));
   const days = [...onSale, ...seenBy].map(([, , iso]) => dayNumber(iso));
   const [first, last] = [Math.min(...days) - YEARS, Math.max(...days) + YEARS];
-  const one = { sources: 3, onSale: stated(onSale), seenBy: stated(seenBy), first, last };
+  const about = { sources: 3, first, last, oneProduct };
+  const one = { ...about, onSale: stated(onSale), seenBy: stated(seenBy) };
   const wanted = asked.map((list) => list.map(dayNumber));
   const [free, guarded] = [true, false].map((derivations) =>
     brute(one, wanted, draws, derivations),
@@ -132,6 +137,25 @@ const TINY: readonly (readonly [string, Tiny])[] = [
       seenBy: [],
       asked: [['1999-05-14', '1999-05-17', '1999-05-15'], ['1999-08-06']],
       draws: 2000,
+      shortcut: 0.001,
+    },
+  ],
+  [
+    'a day that may be from the row beside and from the other wave alike',
+    {
+      onSale: [
+        [0, 0, '1999-08-06'],
+        [0, 1, '1999-08-01'],
+        [1, 0, '1999-05-14'],
+        [1, 1, '1999-08-01'],
+      ],
+      seenBy: [[2, 0, '1999-05-20']],
+      asked: [
+        ['1999-05-14', '1999-08-06'],
+        ['1999-08-01', '1999-08-06'],
+      ],
+      draws: 16_000,
+      oneProduct: true,
       shortcut: 0.001,
     },
   ],

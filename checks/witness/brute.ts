@@ -8,6 +8,7 @@ import {
   drawPrior,
   NOISE,
   ROW_SHIFT,
+  SIBLING,
   weekdays,
 } from './brute-model.ts';
 
@@ -24,6 +25,8 @@ export interface Case {
   readonly seenBy: readonly Stated[];
   readonly first: number;
   readonly last: number;
+  /** Whether the two releases are of one product, so that either may be given the other's day. */
+  readonly oneProduct: boolean;
 }
 
 /** Days of one event that no statement tells apart. */
@@ -48,7 +51,7 @@ export interface Posterior {
   readonly worth: number;
 }
 
-/** Parents of every source, −1 for none, and how many runs (source, event) are copied, or not. */
+/** Parents of every source, −1 for none, and how many runs (source, product) are copied, or not. */
 interface Tree {
   readonly parents: readonly number[];
   readonly prior: number;
@@ -63,7 +66,7 @@ interface Descent {
 }
 
 /**
- * Posterior days of two releases of different products in one market, by drawing rates, histograms
+ * Posterior days of two releases of one product or of two in one market, by drawing rates, histograms
  * and copying from their prior and weighting each draw by its likelihood, which is summed over every
  * pair of days and every descent of the sources.
  *
@@ -222,7 +225,7 @@ function massAt(
 
 /** Probability of all that is stated of an event on a day of a kind. */
 function likelihood(
-  { onSale, seenBy }: Case,
+  { onSale, seenBy, oneProduct }: Case,
   e: number,
   kind: Kind,
   special: number,
@@ -240,8 +243,10 @@ function likelihood(
     for (let r = 0; r < row.length; r += 2) plain += theta[row[r]!]! * row[r + 1]!;
     // The source's only other row is that on the other event.
     const neighbour = onSale.some((c) => c.source === stated.source && c.event !== e);
-    if (neighbour && special >= 0 && values[special] === stated.value)
-      plain += theta[ROW_SHIFT]! * 0.5;
+    if (special >= 0 && values[special] === stated.value) {
+      if (neighbour) plain += theta[ROW_SHIFT]! * 0.5;
+      if (oneProduct) plain += theta[SIBLING]!;
+    }
     const parent = from[i]!;
     product *=
       parent < 0
@@ -257,7 +262,7 @@ function likelihood(
 }
 
 /** Every way in which sources may descend from each other, with its prior, never in a circle. */
-function descentsOf({ sources, onSale }: Case, derivations: boolean): Descent[] {
+function descentsOf({ sources, onSale, oneProduct }: Case, derivations: boolean): Descent[] {
   const each = Array.from({ length: sources }, (_, s) => [
     -1,
     ...range(sources).filter((q) => q !== s),
@@ -271,13 +276,14 @@ function descentsOf({ sources, onSale }: Case, derivations: boolean): Descent[] 
   const found = new Map<string, Descent>();
   for (const parents of trees) {
     const prior = parents.reduce((p, q) => p * (q < 0 ? 1 : other), 1);
-    const runs = onSale.map(({ source, event }) =>
+    const models = onSale.map(({ source, event }) =>
       onSale.findIndex((c) => c.source === parents[source] && c.event === event),
     );
-    const open = runs.flatMap((from, i) => (from >= 0 ? [i] : []));
+    const runOf = ({ source, event }: Stated) => (oneProduct ? `${source}` : `${source} ${event}`);
+    const open = [...new Set(onSale.flatMap((c, i) => (models[i]! >= 0 ? [runOf(c)] : [])))];
     for (let mask = 0; mask < 2 ** open.length; mask++) {
       const taken = open.filter((_, k) => (mask >> k) & 1);
-      const from = runs.map((run, i) => (taken.includes(i) ? run : -1));
+      const from = models.map((model, i) => (taken.includes(runOf(onSale[i]!)) ? model : -1));
       const descent = found.get(from.join()) ?? { from, trees: [] };
       found.set(from.join(), descent);
       const plain = open.length - taken.length;

@@ -5,10 +5,6 @@ export { compareWithReferences } from './compare/with-references.ts';
 export type { BoxMm, Defect, DefectKind, DefectSd } from './defects.ts';
 export { compareWithWords, type Described } from './described/described.ts';
 export { type Meaning, USUAL_WORDS } from './described/words.ts';
-export { frameByHand, frameNear } from './frame/by-hand.ts';
-export { frameOf } from './frame/frame.ts';
-export type { BySide, CardSide } from './frame/sides.ts';
-export type { Centering, Frame, FrameAnswer } from './frame/types.ts';
 export { examine } from './examine/examine.ts';
 export type {
   CopyKnown,
@@ -17,6 +13,10 @@ export type {
   MeasuredSize,
   RakingPicture,
 } from './examine/types.ts';
+export { frameByHand, frameNear } from './frame/by-hand.ts';
+export { frameOf } from './frame/frame.ts';
+export type { BySide, CardSide } from './frame/sides.ts';
+export type { Centering, Frame, FrameAnswer } from './frame/types.ts';
 export { type CardMap, cardMapOf, cardPointOf, pixelOf } from './geometry/card-map.ts';
 export type { Lens } from './geometry/lens.ts';
 export type { Corners, PointMm, PointPx, SizeMm } from './geometry/points.ts';

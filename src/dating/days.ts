@@ -92,19 +92,29 @@ function allowed(problem: Problem, state: State, e: number): [number, number] {
 
 /** Statements elsewhere that may have been taken from this event make their days likelier here. */
 function addBackLinks(problem: Problem, state: State, e: number) {
-  const { shares } = state.rates;
+  const { backView, backCell, viewEvent } = problem;
   const end = problem.backStart[e + 1]!;
+  let extra = 0;
   for (let j = problem.backStart[e]!; j < end; j++) {
-    const v = problem.backView[j]!;
-    const there = problem.viewEvent[v]!;
-    if (state.day[there] === NO_DAY) continue;
-    const link = problem.backLink[j]!;
-    const share = shares[problem.viewRate[v]! * N_READINGS + problem.linkReading[link]!]!;
-    const extra = share * problem.linkShare[link]!;
-    const plain = valueAt(problem, state, v, state.cell[there]!);
-    const base = withCopying(state, v, plain);
-    state.product[problem.backCell[j]!]! *= withCopying(state, v, plain + extra) / base;
+    const v = backView[j]!;
+    extra += backWorth(problem, state, j);
+    // Several ways in which one statement may have been taken from here add up; they lie together.
+    if (j + 1 < end && backView[j + 1] === v) continue;
+    const there = viewEvent[v]!;
+    if (state.day[there] !== NO_DAY) {
+      const plain = valueAt(problem, state, v, state.cell[there]!);
+      const base = withCopying(state, v, plain);
+      state.product[backCell[j]!]! *= withCopying(state, v, plain + extra) / base;
+    }
+    extra = 0;
   }
+}
+
+/** What a link to an event adds to the likelihood of its statement where the event has its day. */
+function backWorth(problem: Problem, { rates }: State, j: number): number {
+  const link = problem.backLink[j]!;
+  const at = problem.viewRate[problem.backView[j]!]! * N_READINGS;
+  return rates.shares[at + problem.linkReading[link]!]! * problem.linkShare[link]!;
 }
 
 /** Draws an event's day from `product`, and returns the total of its weights. */
