@@ -6,6 +6,8 @@ export type { BoxMm, Defect, DefectKind, DefectSd } from './defects.ts';
 export { compareWithWords, type Described } from './described/described.ts';
 export { type Meaning, USUAL_WORDS } from './described/words.ts';
 export { examine } from './examine/examine.ts';
+export { examine, plainSetting } from './examine/examine.ts';
+export { faceAlong } from './examine/face.ts';
 export type {
   CopyKnown,
   Examination,
@@ -42,6 +44,7 @@ export type { Outline, OutlineAnswer, OutlineKnown, OutlineTrouble } from './out
 export { type Picture, type Plane, pictureOf } from './picture.ts';
 export { coloursView, lightView, rectified, rectifiedView } from './rectify/rectified.ts';
 export { cardViewOf, type View, viewOf, viewPixelOf, viewPointOf } from './rectify/view.ts';
+export { type CopyReport, reportOf, type Told } from './report/report.ts';
 export {
   type InkScreen,
   type PrintProcess,

@@ -9,6 +9,8 @@ export { removeDrafts } from './drafts.ts';
 export { type FolderFiles, filesOf, replaceFile } from './files.ts';
 export { type DecodedPicture, decodePicture } from './pictures/decode.ts';
 export { PictureFault } from './pictures/fault.ts';
+export { type CopyPhoto, photoNamed, photosOf } from './pictures/photos.ts';
+export { type PartPx, shownPicture, shownSamples } from './pictures/shown.ts';
 export { noteRecent, type Recent, readRecent } from './recent.ts';
 export { answerTasks, Cancelled, openThread, type Thread } from './thread.ts';
 export { type Pace, type Watch, watchFolder } from './watch.ts';

@@ -1,10 +1,12 @@
 import { gradeOf } from '../grade/grade.ts';
 import { amountsOf, type Face } from '../grade/measured.ts';
 import { type Setting, settingOf } from '../grade/setting.ts';
-import type { Side } from '../grade/types.ts';
+import type { Amount, Side } from '../grade/types.ts';
 import type { Picture } from '../picture.ts';
 import { faceOf } from './face.ts';
 import type { CopyKnown, Examination, FaceAnswer } from './types.ts';
+
+type Faces = Pick<Examination, 'front' | 'back'>;
 
 const STEPS = ['1', '2', '3', '4', '5', '6', '7', '8', '9', '10'];
 
@@ -21,19 +23,24 @@ export function examine(front: Picture, back: Picture | null, known: CopyKnown):
 }
 
 /** Ten steps of no service, every one as likely as the next before anything is measured. */
-function plainSetting(): Setting {
+export function plainSetting(): Setting {
   return settingOf({ service: 'ten steps', grades: STEPS }, [], [], [], []);
 }
 
-function gradeFrom(
-  faces: { readonly front: FaceAnswer; readonly back: FaceAnswer | null },
-  { scale, limits, selection }: Setting,
-): Examination['grade'] {
-  const amounts = (['front', 'back'] as const).flatMap((side) => {
+/** Amounts of every measure on both faces, as limits and words speak of them. */
+export function amountsOfFaces(faces: Faces): readonly Amount[] {
+  return (['front', 'back'] as const).flatMap((side) => {
     const face = faces[side];
     return face ? amountsOf(measured(side, face)) : [];
   });
-  return gradeOf(amounts, scale, limits, selection.shares);
+}
+
+/** The grades that what was measured could mean. */
+export function gradeFrom(
+  faces: Faces,
+  { scale, limits, selection }: Setting,
+): Examination['grade'] {
+  return gradeOf(amountsOfFaces(faces), scale, limits, selection.shares);
 }
 
 function measured(side: Side, { looks, defects, frame }: FaceAnswer): Face {

@@ -1,7 +1,7 @@
 import { frameOf } from '../frame/frame.ts';
 import { cardMapOf } from '../geometry/card-map.ts';
 import { findOutline } from '../outline/find.ts';
-import type { Outline, OutlineTrouble } from '../outline/types.ts';
+import type { Outline, OutlineKnown, OutlineTrouble } from '../outline/types.ts';
 import type { Picture } from '../picture.ts';
 import { wearOf } from '../wear/wear.ts';
 import { sizeOf } from './size.ts';
@@ -19,9 +19,7 @@ const NOTHING_TO_PROPOSE: readonly OutlineTrouble[] = [
 
 /** Measures one face of a copy. */
 export function faceOf(picture: Picture, copy: CopyKnown): FaceAnswer {
-  const known = { sizeMm: copy.sizeMm, dpi: copy.dpi ?? picture.dpi };
-  const { hypotheses, trouble } = findOutline(picture, known);
-  const looks = [known.dpi === null ? ('photo' as const) : ('scan' as const)];
+  const { hypotheses, trouble } = findOutline(picture, knownOf(picture, copy));
   const [outline] = hypotheses;
   if (!outline || trouble)
     return {
@@ -35,17 +33,29 @@ export function faceOf(picture: Picture, copy: CopyKnown): FaceAnswer {
       looks: [],
       whyNot: trouble?.words ?? null,
     };
-  const { frame, whyNot } = frameOf(picture, outline);
+  return { ...faceAlong(picture, outline, copy), hypotheses };
+}
+
+/** Measures a face along an outline that is given, such as one that a user moved. */
+export function faceAlong(picture: Picture, outline: Outline, copy: CopyKnown): FaceAnswer {
+  const known = knownOf(picture, copy);
   return {
     outline,
-    hypotheses,
+    hypotheses: [outline],
     trouble: null,
     size: sizeOf(outline, known),
-    frame,
+    ...frameOf(picture, outline),
     ...marksOf(picture, outline),
-    looks,
-    whyNot,
+    looks: looksAt(known),
   };
+}
+
+function knownOf(picture: Picture, { sizeMm, dpi }: CopyKnown): OutlineKnown {
+  return { sizeMm, dpi: dpi ?? picture.dpi };
+}
+
+function looksAt({ dpi }: OutlineKnown): FaceAnswer['looks'] {
+  return [dpi === null ? 'photo' : 'scan'];
 }
 
 /** Marks and what the picture could not show of them; none where no millimetres are known. */

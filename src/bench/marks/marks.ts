@@ -32,14 +32,15 @@ const NEAR_MM = 1.5;
  * The marks of a face: those measured, judged by hand where an annotation speaks of them, and those
  * added by hand. What was measured is never changed: a judgement stands beside it.
  * @param annotations of this face's picture, in pixels
+ * @param map null where the card is not outlined, so that no place is known
  */
 export function marksOf(
   measured: readonly Defect[],
   annotations: readonly Annotation[],
-  map: CardMap,
+  map: CardMap | null,
 ): readonly Mark[] {
   const placed = annotations.flatMap((annotation) => {
-    const defect = defectOf(annotation, map);
+    const defect = map && defectOf(annotation, map);
     return defect ? [{ annotation, defect, word: wordOf(annotation) }] : [];
   });
   const judging = placed.filter(({ word }) => word !== undefined);

@@ -1,0 +1,42 @@
+import { readdir } from 'node:fs/promises';
+import { join } from 'node:path';
+
+/** A picture in the folder of a copy, told by its name. */
+export interface CopyPhoto {
+  readonly name: string;
+  readonly side: 'front' | 'back';
+  /** `still`: the face as it is; `raking`: a low lamp; `lamp`: one of several lamps in turn. */
+  readonly light: 'still' | 'raking' | 'lamp';
+  /** Number of the lamp, from 1; null for the others. */
+  readonly lamp: number | null;
+}
+
+const NAME =
+  /^(front|back)(?:\.(raking|light-(\d{1,2})))?\.(?:jpe?g|png|webp|tiff?|avif|heic|heif)$/i;
+
+/** What a picture of a copy shows by its name, as `front.light-2.jpg`; undefined for other names. */
+export function photoNamed(name: string): CopyPhoto | undefined {
+  const [, side, light, lamp] = NAME.exec(name) ?? [];
+  if (!side) return undefined;
+  return {
+    name,
+    side: side.toLowerCase() as CopyPhoto['side'],
+    light: lamp ? 'lamp' : light ? 'raking' : 'still',
+    lamp: lamp ? Number(lamp) : null,
+  };
+}
+
+/** The pictures of a copy in `desk/photos/COPY`, faces first, lamps in turn; none where there is no folder. */
+export async function photosOf(dossier: string, copy: string): Promise<readonly CopyPhoto[]> {
+  const folder = join(dossier, 'desk', 'photos', copy);
+  const entries = await readdir(folder, { withFileTypes: true }).catch(
+    (error: NodeJS.ErrnoException) => {
+      if (error.code === 'ENOENT') return [];
+      throw error;
+    },
+  );
+  const found = entries.flatMap((entry) => (entry.isFile() ? (photoNamed(entry.name) ?? []) : []));
+  const rank = ({ side, light, lamp }: CopyPhoto) =>
+    ['still', 'raking', 'lamp'].indexOf(light) * 1000 + (side === 'back' ? 500 : 0) + (lamp ?? 0);
+  return found.sort((a, b) => rank(a) - rank(b) || (a.name < b.name ? -1 : 1));
+}
