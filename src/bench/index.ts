@@ -1,3 +1,13 @@
+export {
+  type ChartAnswer,
+  chartColours,
+  type LeftOut,
+  type Measured,
+  type NoCorrection,
+  type Patch,
+} from './colour/chart.ts';
+export { ciede2000, type Lab } from './colour/ciede2000.ts';
+export { type Difference, differenceFrom } from './colour/difference.ts';
 export type { Comparison, Finding } from './compare/finding.ts';
 export type { Seen } from './compare/seen.ts';
 export { compareSpecimens } from './compare/specimen.ts';

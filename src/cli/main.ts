@@ -41,6 +41,7 @@ function programOf(terminal: Terminal, workbench: Workbench, end: (exit: Exit) =
     .configureOutput({ writeOut: (text) => void terminal.write(text), writeErr: terminal.say });
   addResearch(program, terminal, end);
   addPictures(program, terminal, end);
+  addColour(program, terminal, end);
   program
     .command('open')
     .description('open the workbench in the browser')
@@ -109,6 +110,18 @@ function addPictures(program: Command, terminal: Terminal, end: (exit: Exit) => 
     .option('--json', 'print JSON')
     .action(async (file, options) =>
       end(await (await import('./commands/screen.ts')).screen(file, options, terminal)),
+    );
+}
+
+function addColour(program: Command, terminal: Terminal, end: (exit: Exit) => void): void {
+  program
+    .command('colour')
+    .description('measure colours in a picture by the patches of a chart in it')
+    .argument('<image>', 'picture with the chart')
+    .requiredOption('--chart <file>', 'JSON file: colours and places of the patches')
+    .option('--json', 'print JSON')
+    .action(async (file, options) =>
+      end(await (await import('./commands/colour.ts')).colour(file, options, terminal)),
     );
 }
 
