@@ -15,7 +15,6 @@ export { compareWithReferences } from './compare/with-references.ts';
 export type { BoxMm, Defect, DefectKind, DefectSd } from './defects.ts';
 export { compareWithWords, type Described } from './described/described.ts';
 export { type Meaning, USUAL_WORDS } from './described/words.ts';
-export { examine } from './examine/examine.ts';
 export { examine, plainSetting } from './examine/examine.ts';
 export { faceAlong } from './examine/face.ts';
 export type {
