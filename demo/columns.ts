@@ -17,6 +17,7 @@ export const COLUMNS: Readonly<Record<string, string>> = {
   'supply.csv': 'as_of venue printing raw graded',
   'searches.csv': 'day where for found cost',
   'rates.csv': 'date currency per_eur',
+  'pictures.csv': 'file of role side taken by dpi sha256 known_by rights publish',
   'corrections.csv': 'id received from credit says about answer state revision',
   'desk/copies.csv':
     'id printing status parcel bought price currency service certificate grade label serial described_as listing provenance note',

@@ -11,6 +11,7 @@ import { saleRows } from './market/sales.ts';
 import { sightingRows, supplyRows } from './market/seen.ts';
 import { CERTIFICATE_ROWS, SERVICE_ROWS } from './market/services.ts';
 import { slabs } from './market/slabs.ts';
+import { pictureRows } from './photos/rows.ts';
 import { CLAIMS } from './research/claims/index.ts';
 import { PRINTINGS } from './research/printings.ts';
 import { CONTENTS, PRODUCTS } from './research/products.ts';
@@ -61,6 +62,7 @@ function researchTables(): Tables {
     'orders.csv': ORDERS,
     'searches.csv': SEARCHES,
     'corrections.csv': CORRECTIONS,
+    'pictures.csv': pictureRows(),
   };
 }
 

@@ -23,14 +23,17 @@ export type Art = (typeof ARTS)[number];
 /** Paints the art into its box; it may run beyond it, for a border to cover. */
 export function paintArt(
   canvas: Canvas,
-  art: Art,
+  face: {
+    readonly art: Art;
+    readonly seed: number;
+    readonly hue: number;
+    readonly paleBell?: boolean;
+  },
   box: Plot['box'],
-  seed: number,
-  hue: number,
   place: Plot['place'],
 ): void {
-  const plot = { canvas, box, place, random: chance(seed), hue };
-  PAINTERS[art](plot);
+  const { art, seed, hue, paleBell = false } = face;
+  PAINTERS[art]({ canvas, box, place, random: chance(seed), hue, paleBell });
 }
 
 function within({ box, random }: Plot): Point {

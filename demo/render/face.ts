@@ -1,3 +1,4 @@
+import { chance } from '../../src/maths/index.ts';
 import { type Art, paintArt } from './art.ts';
 import {
   type Canvas,
@@ -34,6 +35,10 @@ export interface Face {
   readonly seed: number;
   /** A small detail of the text that tells printings apart. */
   readonly textSeed?: number;
+  /** Specks of this copy's own print, by which it is known again; none without a seed. */
+  readonly flawSeed?: number;
+  /** A printing whose bell is of thin ink. */
+  readonly paleBell?: boolean;
 }
 
 /** The corners of the outermost frame in card millimetres; null where there is none. */
@@ -64,11 +69,13 @@ export function paintFace(face: Face, scale: number): Canvas {
   const box = face.frameStyle === 'none' ? bleed : innerBox(face);
   const base = rectangle(...bleed);
   fill(canvas, [base], face.borderColour);
-  if (face.art === 'back') paintBack(canvas, face, box, place);
-  else paintArt(canvas, face.art, box, face.seed, face.hue, place);
+  const { art } = face;
+  if (art === 'back') paintBack(canvas, face, box, place);
+  else paintArt(canvas, { ...face, art }, box, place);
   if (face.foil > 0) glitter(canvas, face, box, place);
   if (face.art !== 'back') paintText(canvas, face, place);
   paintBorder(canvas, face, place, base);
+  if (face.flawSeed !== undefined) paintFlaws(canvas, face, face.flawSeed);
   return canvas;
 }
 
@@ -136,10 +143,10 @@ function paintText(canvas: Canvas, face: Face, place: (p: Point) => Point): void
     );
   on([rounded(8, 6.5, w - 8, 11.2, 2.2)], paper);
   for (const mark of words([10.5, 10.1], 2.5, 2, face.seed, 0.16).contours) on([mark], ink);
-  on([rounded(7, h - 26, w - 7, h - 7, 0.6)], paper, 0.72);
+  on([rounded(7, h - 31.5, w - 7, h - 9, 0.6)], paper, 0.72);
   for (let line = 0; line < 6; line++) {
     const seed = line === 2 ? (face.textSeed ?? face.seed * 7 + line) : face.seed * 7 + line;
-    const { contours } = words([8.6, h - 22.8 + 2.75 * line], 1.35, 7, seed);
+    const { contours } = words([8.6, h - 28 + 2.75 * line], 1.35, 7, seed);
     for (const mark of contours) if (mark.every(([x]) => x < w - 8.2)) on([mark], ink);
   }
 }
@@ -162,6 +169,17 @@ function paintBack(canvas: Canvas, face: Face, box: Box, place: (p: Point) => Po
   }
   for (const mark of words([w / 2 - 4, h / 2 + 2], 3.4, 1, face.seed).contours)
     fill(canvas, [mark.map(place)], [0.8, 0.76, 0.6]);
+}
+
+/** Specks where dust kept the ink off, or where a blot of it fell. */
+function paintFlaws(canvas: Canvas, { sizeMm: [w, h] }: Face, seed: number): void {
+  const random = chance(seed);
+  for (let i = 0; i < 16; i++) {
+    const at: Point = [2 + (w - 4) * random.uniform(), 2 + (h - 4) * random.uniform()];
+    const bare = random.uniform() < 0.6;
+    const colour: Rgb = bare ? [0.78, 0.76, 0.7] : [0.03, 0.03, 0.04];
+    fill(canvas, [ellipse(at, 0.12 + 0.16 * random.uniform(), undefined, 0, 14)], colour, 0.85);
+  }
 }
 
 /** Marks the art as foil, as far as the border leaves it bare. */

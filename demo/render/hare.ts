@@ -33,25 +33,25 @@ export function hare(plot: Plot, side: 1 | -1): void {
   const fur = hsv(hue + 0.07, 0.45, 0.55);
   const pale = hsv(hue + 0.09, 0.2, 0.88);
   for (const [x, y, rx, ry, turn] of HARE) put(plot, [ellipse(at(x, y), rx, ry, side * turn)], fur);
-  put(plot, [ellipse(at(6.2, -3), 4.4, 3.4, side * 0.3)], pale);
-  put(plot, [ellipse(at(3.4, -24.5), 0.9, 6.4, side * -0.12)], pale);
-  put(plot, [ellipse(at(3.2, -15.6), 0.75)], [0.01, 0.01, 0.012]);
-  bell(plot, at(-15, -18));
+  put(plot, [ellipse(at(12.2, -3), 4.4, 3.4, side * 0.3)], pale);
+  put(plot, [ellipse(at(9.4, -24.5), 0.9, 6.4, side * -0.12)], pale);
+  put(plot, [ellipse(at(9.2, -15.6), 0.75)], [0.01, 0.01, 0.012]);
+  bell(plot, at(-3.5, -38.5));
 }
 
 const HARE = [
-  [9, -4, 8.5, 7, 0.2],
-  [14, 1, 4, 5.5, 0.4],
-  [3.5, 1.5, 2.2, 5, -0.2],
-  [4.4, -14, 5, 4.2, 0.3],
-  [3.4, -24.5, 1.7, 7.8, -0.12],
-  [7.2, -23.5, 1.7, 7.6, 0.22],
-  [18, -2, 2.4, 2.2, 0],
+  [15, -4, 8.5, 7, 0.2],
+  [20, 1, 4, 5.5, 0.4],
+  [9.5, 1.5, 2.2, 5, -0.2],
+  [10.4, -14, 5, 4.2, 0.3],
+  [9.4, -24.5, 1.7, 7.8, -0.12],
+  [13.2, -23.5, 1.7, 7.6, 0.22],
+  [24, -2, 2.4, 2.2, 0],
 ] as const;
 
 function bell(plot: Plot, [x, y]: Point): void {
   const { hue } = plot;
-  const brass = hsv(hue + 0.12, 0.75, 0.72);
+  const brass = plot.paleBell ? hsv(hue + 0.12, 0.4, 0.86) : hsv(hue + 0.12, 0.8, 0.62);
   const outline: Point[] = [];
   for (let i = 0; i <= 20; i++) {
     const t = i / 20;

@@ -24,3 +24,25 @@ export function hsv(hue: number, saturation: number, value: number): Rgb {
 export function mixed(a: Rgb, b: Rgb, share: number): Rgb {
   return [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share, a[2] + (b[2] - a[2]) * share];
 }
+/** Light of a colour written as `#rrggbb` in sRGB. */
+export function hex(text: string): Rgb {
+  const at = (i: number) => lightOf(Number.parseInt(text.slice(i, i + 2), 16) / 255);
+  return [at(1), at(3), at(5)];
+}
+
+const D50 = [0.9642, 1, 0.8251] as const;
+
+/** Linear sRGB of Lab (D50, 2°), by Bradford's adaptation to D65; may lie outside 0 to 1. */
+export function lightOfLab([l, a, b]: Rgb): Rgb {
+  const fy = (l + 16) / 116;
+  const back = (f: number) => (f > 6 / 29 ? f ** 3 : 3 * (6 / 29) ** 2 * (f - 4 / 29));
+  const x = D50[0] * back(fy + a / 500);
+  const y = back(fy);
+  const z = D50[2] * back(fy - b / 200);
+  // XYZ (D50) to linear sRGB with Bradford's adaptation, as ICC profiles of sRGB carry it.
+  return [
+    3.1338561 * x - 1.6168667 * y - 0.4906146 * z,
+    -0.9787684 * x + 1.9161415 * y + 0.033454 * z,
+    0.0719453 * x - 0.2289914 * y + 1.4052427 * z,
+  ];
+}

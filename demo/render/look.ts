@@ -31,6 +31,7 @@ export function eyeSide(scene: Scene, canvas: Canvas | null): Look {
   const { loss } = scene.marks;
   const distance = (x: number, y: number) => {
     let d = face ? roundedDistance(x, y, w, h, radius) : 1e9;
+    if (d < -2.5) return d;
     for (const { centreMm, radiusMm } of loss)
       d = Math.max(d, radiusMm - Math.hypot(x - centreMm[0], y - centreMm[1]));
     return d;

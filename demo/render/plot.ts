@@ -12,6 +12,7 @@ export interface Plot {
   readonly place: (point: Point) => Point;
   readonly random: Chance;
   readonly hue: number;
+  readonly paleBell: boolean;
 }
 
 /** Fills contours given in print millimetres. */

@@ -19,9 +19,9 @@ export interface Whitened {
 /** Pixels of a mask to the millimetre. */
 export const MASK_SCALE = 20;
 
-/** Draws whitening into a painted face and tells where it lies. */
+/** Draws whitening into a painted face, where there is one, and tells where it lies. */
 export function whiten(
-  canvas: Canvas,
+  canvas: Canvas | null,
   marks: Pick<Marks, 'wear' | 'creases'>,
   size: Point,
   radius: number,
@@ -31,10 +31,10 @@ export function whiten(
   const mask = new Uint8Array(maskWidth * maskHeight);
   const places = marks.wear.map((wear) => {
     const at = depthOf(wear, size, radius);
-    paint(canvas, boxOfWear(wear, size), at, wear.seed);
+    if (canvas) paint(canvas, boxOfWear(wear, size), at, wear.seed);
     return measured(boxOfWear(wear, size), at, size, radius, mask, maskWidth);
   });
-  for (const crease of marks.creases) paintCrease(canvas, crease);
+  if (canvas) for (const crease of marks.creases) paintCrease(canvas, crease);
   return { mask, maskWidth, maskHeight, places };
 }
 
