@@ -20,7 +20,10 @@ const TAKEN: Readonly<Record<string, string>> = {
 };
 
 /** Rows of `pictures.csv`, with the checksums of the files that lie in the dossier. */
-export function pictureRows(): readonly Row[] {
+export function pictureRows(): readonly (Row & {
+  readonly file: string;
+  readonly sha256: string;
+})[] {
   const cuts = Object.keys(SPECIMENS).map((id) => ({
     file: `desk/photos/${id}/cut.jpg`,
     of: id,
