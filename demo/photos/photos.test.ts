@@ -31,7 +31,7 @@ describe('the pictures of the demo', () => {
       expect(stored(`desk/photos/${id}/setup.json`).toString()).toBe(setupText(id));
     const chart = stored('desk/photos/hare-1/chart.json').toString();
     expect(chart).toBe(chartText(chartPicture()));
-  });
+  }, 120_000);
 
   it('are what is rendered, but for what JPEG takes away', async () => {
     const shot = SHOTS.find(({ file }) => file.endsWith('hare-2/front.light-3.jpg'))!;
@@ -41,7 +41,7 @@ describe('the pictures of the demo', () => {
     const cut = cutOf('hare-4').picture.samples;
     // Dots lose more to JPEG: measured 8.3, of another copy’s cut at least 59.
     expect(await differenceOf('desk/photos/hare-4/cut.jpg', cut)).toBeLessThan(12);
-  }, 60_000);
+  }, 120_000);
 
   it('are listed with their checksum, each for what it is', () => {
     for (const { file, sha256 } of pictureRows())

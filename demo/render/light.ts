@@ -24,6 +24,8 @@ export function hsv(hue: number, saturation: number, value: number): Rgb {
 export function mixed(a: Rgb, b: Rgb, share: number): Rgb {
   return [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share, a[2] + (b[2] - a[2]) * share];
 }
+const D50 = [0.9642, 1, 0.8251] as const;
+
 /** Linear sRGB of Lab (D50, 2°), by Bradford's adaptation to D65; may lie outside 0 to 1. */
 export function lightOfLab([l, a, b]: Rgb): Rgb {
   const fy = (l + 16) / 116;
