@@ -4,6 +4,7 @@ import type { Picture } from '../picture.ts';
 import { mapOfOutline, measuredFrame } from './centering.ts';
 import { type PrintFit, printFitOf } from './fit.ts';
 import { candidatesOf, NEAREST, outermostOf } from './outermost.ts';
+import { outermostBeside } from './outward.ts';
 import { pixelsPerMm, placesOf } from './places.ts';
 import { type BySide, bySide, type CardSide, SIDES, type SideLine } from './sides.ts';
 import { stepsOf } from './steps.ts';
@@ -37,7 +38,10 @@ export function frameOf(picture: Picture, outline: Outline): FrameAnswer {
   const found = bySide((side) => outermostOf(candidatesOf(supports[side]))?.line ?? null);
   const bare = SIDES.filter((side) => found[side] === null);
   if (bare.length > 0) return { frame: null, whyNot: noBorderWords(bare) };
-  const fit = fittedNear(picture, map, found as BySide<SideLine>);
+  const outer = bySide((side) =>
+    outermostBeside(picture, map, side, found[side] as SideLine, ENDS),
+  );
+  const fit = fittedNear(picture, map, outer);
   return { frame: measuredFrame(outline, map, withFloor(map, fit)), whyNot: null };
 }
 

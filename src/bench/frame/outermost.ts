@@ -16,6 +16,8 @@ export const NEAREST = 0.5;
 const LEAST = 0.3;
 /** A line as good as this share of the best one may be the outermost frame line. */
 const AS_GOOD = 0.75;
+/** Fainter than this share of the strongest line, it may be noise of the coding. Judgement, no source. */
+const FAINT = 0.12;
 /** Changes weaker than this share of the line's own do not end the border before it. */
 const STRONG = 0.5;
 
@@ -36,8 +38,11 @@ export function candidatesOf(support: Support): readonly Candidate[] {
 
 /** The outermost line that is as good as the best; null where a side has none. */
 export function outermostOf(candidates: readonly Candidate[]): Candidate | null {
-  const best = Math.max(0, ...candidates.map(({ support }) => support));
-  return candidates.find(({ support }) => support >= LEAST && support >= AS_GOOD * best) ?? null;
+  const seen = candidates.filter(({ support }) => support >= LEAST);
+  const strongest = Math.max(0, ...seen.map(({ size }) => size));
+  const strong = seen.filter(({ size }) => size >= FAINT * strongest);
+  const best = Math.max(0, ...strong.map(({ support }) => support));
+  return strong.find(({ support }) => support >= AS_GOOD * best) ?? null;
 }
 
 function weighed({ steps, slope }: Support, at: number): { support: number; size: number } {

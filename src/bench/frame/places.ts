@@ -1,5 +1,6 @@
 import { type CardMap, pixelOf } from '../geometry/card-map.ts';
 import type { Picture } from '../picture.ts';
+import { CUT, derivativeOf } from './derivative.ts';
 import { type CardSide, lengthOf, type SideLine, sidePoint } from './sides.ts';
 import { type Strip, stripOf } from './strip.ts';
 
@@ -20,8 +21,8 @@ const SLACK = 0.25;
 const SLACK_PX = 1.5;
 /** Standard deviation of the smoothing before the derivative, in pixels of the picture. */
 const SIGMA = 0.8;
-/** A Gaussian is cut off so many standard deviations out. */
-const CUT = 3.5;
+/** Of changes at least so strong as this share of the strongest, the nearest to the line is taken. */
+const AS_STRONG = 0.4;
 /** Columns that agree so far on the direction of change share one. */
 const COHERENT = 0.8;
 
@@ -51,7 +52,7 @@ export function pixelsPerMm(map: CardMap, side: CardSide, { depth }: SideLine): 
 }
 
 function read(strip: Strip, line: SideLine, length: number, slack: number): Places {
-  const slopes = derivative(strip, 2 * SIGMA);
+  const slopes = derivativeOf(strip, 2 * SIGMA);
   const common = directionOf(strip, slopes, slack);
   const [along, off, size]: [number[], number[], number[]] = [[], [], []];
   for (let c = 0; c < strip.columns; c++) {
@@ -74,27 +75,6 @@ function read(strip: Strip, line: SideLine, length: number, slack: number): Plac
     off: Float64Array.from(off),
     size: Float64Array.from(size),
   };
-}
-
-/** Change of colour from one depth to the next, smoothed by a Gaussian of `sigma` depths. */
-function derivative({ colours, columns, depths }: Strip, sigma: number): Float32Array {
-  const reach = Math.ceil(CUT * sigma);
-  const kernel = Float64Array.from(
-    { length: 2 * reach + 1 },
-    (_, i) => (i - reach) * Math.exp(-((i - reach) ** 2) / (2 * sigma * sigma)),
-  );
-  const norm = kernel.reduce((sum, weight, i) => sum + weight * (i - reach), 0);
-  const row = columns * 3;
-  const out = new Float32Array(colours.length);
-  for (let d = reach; d < depths - reach; d++)
-    for (let k = -reach; k <= reach; k++) {
-      const weight = (kernel[k + reach] as number) / norm;
-      if (weight === 0) continue;
-      const [to, at] = [d * row, (d + k) * row];
-      for (let i = 0; i < row; i++)
-        out[to + i] = (out[to + i] as number) + weight * (colours[at + i] as number);
-    }
-  return out;
 }
 
 type Direction = readonly [number, number, number];
@@ -156,14 +136,20 @@ function peakOf(
       length
     );
   };
-  let [best, most] = [-1, 0];
+  let most = 0;
+  const peaks: number[] = [];
   for (let d = 1; d < depths - 1; d++) {
     if (Math.abs(from + d * step) > slack) continue;
     const value = at(d);
-    if (value > most && value >= at(d - 1) && value > at(d + 1)) [best, most] = [d, value];
+    if (value <= 0 || value < at(d - 1) || value <= at(d + 1)) continue;
+    most = Math.max(most, value);
+    peaks.push(d);
   }
-  if (best < 0) return null;
+  const best = peaks
+    .filter((d) => at(d) >= AS_STRONG * most)
+    .sort((a, b) => Math.abs(from + a * step) - Math.abs(from + b * step))[0];
+  if (best === undefined) return null;
   const [before, after] = [at(best - 1), at(best + 1)];
-  const shift = (before - after) / (2 * (before - 2 * most + after));
-  return { off: from + (best + shift) * step, size: most };
+  const shift = (before - after) / (2 * (before - 2 * at(best) + after));
+  return { off: from + (best + shift) * step, size: at(best) };
 }

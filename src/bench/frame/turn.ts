@@ -14,6 +14,8 @@ export interface Support {
 const LARGEST = 0.05;
 /** A tenth of a millimetre over the length of the longest side: finer slopes cannot be told apart. */
 const SLOPE_STEP = 0.001;
+/** The turn is that of the outer lines: only so many changes of a column, from outside, have a say. */
+const FIRST = 3;
 /** What a change one depth beside the line counts. */
 const BESIDE = 0.7;
 
@@ -28,9 +30,9 @@ interface Votes {
  * @param nearest changes further out, in millimetres, are those of the cut edge and do not count
  */
 export function supportsOf(steps: BySide<Steps>, nearest: number): BySide<Support> {
-  const votes = bySide((side) => votesOf(steps[side], nearest));
+  const first = bySide((side) => votesOf(steps[side], nearest, FIRST));
   const sharesAt = (slope: number) =>
-    bySide((side) => sharesOf(steps[side].strip, votes[side], slope));
+    bySide((side) => sharesOf(steps[side].strip, first[side], slope));
   let [slope, most] = [0, -1];
   const last = Math.round(LARGEST / SLOPE_STEP);
   for (let i = -last; i <= last; i++) {
@@ -38,20 +40,24 @@ export function supportsOf(steps: BySide<Steps>, nearest: number): BySide<Suppor
     const total = SIDES.reduce((sum, side) => sum + Math.max(...shares[side]) ** 2, 0);
     if (total > most) [slope, most] = [i * SLOPE_STEP, total];
   }
-  const shares = sharesAt(slope);
-  return bySide((side) => ({ steps: steps[side], slope, shares: shares[side] }));
+  return bySide((side) => {
+    const votes = votesOf(steps[side], nearest, Infinity);
+    return { steps: steps[side], slope, shares: sharesOf(steps[side].strip, votes, slope) };
+  });
 }
 
-function votesOf({ strip, peaks }: Steps, nearest: number): Votes {
+/** The changes of each column, from the cut edge inwards, the first `most` of them. */
+function votesOf({ strip, peaks }: Steps, nearest: number, most: number): Votes {
   const { columns, depths, along, from, step } = strip;
   const middle = ((along[0] as number) + (along[columns - 1] as number)) / 2;
   const at: number[] = [];
   const levers: number[] = [];
-  for (let d = Math.ceil((nearest - from) / step); d < depths; d++)
-    for (let c = 0; c < columns; c++)
+  for (let c = 0; c < columns; c++)
+    for (let d = Math.ceil((nearest - from) / step), n = 0; d < depths && n < most; d++)
       if (peaks[d * columns + c]) {
         at.push(d);
         levers.push(((along[c] as number) - middle) / step);
+        n++;
       }
   return { depths: Float64Array.from(at), levers: Float64Array.from(levers) };
 }
