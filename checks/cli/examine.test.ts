@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { copyFileSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -98,6 +98,46 @@ describe('examine', () => {
     expect([front.outline, front.trouble, front.size_mm]).toEqual([null, 'no-card', null]);
     expect(front.why_not).toContain('photograph it whole');
     expect(back.centering).not.toBeNull();
+  });
+});
+
+describe('examine with a folder', () => {
+  const dossier = join(folder, 'dossier');
+  const photos = join(dossier, 'desk', 'photos', 'bronze-1');
+  mkdirSync(photos, { recursive: true });
+  writeFileSync(join(dossier, 'printings.csv'), 'id\nbronze\n');
+  writeFileSync(join(dossier, 'dossier.json'), '{"format":1,"width_mm":63,"height_mm":88}');
+  copyFileSync(scan, join(photos, 'FRONT.JPG'));
+
+  it('measures a copy of a dossier by its size, and draws it to scale', async () => {
+    const out = join(folder, 'drawn');
+    const words = ['examine', dossier, '--copy', 'bronze-1', '--out', out];
+    const { exit, out: table, err } = await answerTo(words);
+    expect(exit).toBe(0);
+    expect(table).toMatch(/^size +63 × 88 mm, as told/m);
+    expect(err).toContain('front.svg');
+    const drawn = readFileSync(join(out, 'front.svg'), 'utf8');
+    expect(drawn).toMatch(/^<svg [^>]*viewBox="-28 -28 119 144" width="119mm" height="144mm"/);
+    const [, left] = /^border left +(\S+ ± \S+) mm/m.exec(table) ?? [];
+    expect(drawn).toContain(`>${left}</text>`);
+    expect(drawn).toContain('href="data:image/jpeg;base64,');
+  });
+
+  it('takes the folder of the pictures itself', async () => {
+    const { exit, out } = await answerTo(['examine', photos, '--json']);
+    expect(exit).toBe(0);
+    expect(JSON.parse(out)).toMatchObject({ front: { size_mm: null }, back: null });
+  });
+
+  it.each([
+    [[dossier], 'holds no picture of a front'],
+    [[dossier, '--copy', '../bronze-1'], 'is no id of a copy'],
+    [[dossier, '--copy', 'other'], 'there is no such file or folder'],
+    [[photos, scan], 'takes the place of FRONT and BACK'],
+  ])('refuses %j', async (words, why) => {
+    const { exit, err } = await answerTo(['examine', ...words]);
+    expect(exit).toBe(2);
+    expect(err).toContain(why);
   });
 });
 

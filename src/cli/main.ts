@@ -88,7 +88,7 @@ function addPictures(program: Command, terminal: Terminal, end: (exit: Exit) => 
   program
     .command('examine')
     .description('measure a copy from its pictures: outline, size, borders, centering, marks')
-    .argument('[front]', 'picture of the front')
+    .argument('[front]', 'picture of the front, or the folder of a copy’s pictures')
     .argument('[back]', 'picture of the back')
     .option('--card <size>', 'width and height of the card in mm, such as 63x88')
     .option('--dpi <number>', 'dots an inch of a scan; else what the file states', dotsAnInch)
@@ -97,6 +97,8 @@ function addPictures(program: Command, terminal: Terminal, end: (exit: Exit) => 
       'the front again under a low lamp, PICTURE or PICTURE@AZIMUTH; may be given several times',
       (file, before: readonly string[] = []) => [...before, file],
     )
+    .option('--copy <id>', 'a copy of the dossier that is named in place of FRONT')
+    .option('--out <folder>', 'draw what was found, to scale, as SVG into this folder')
     .option('--jobs <file>', 'many copies, one JSON object a line, answered in the same order')
     .option('--json', 'print JSON')
     .action(async (front, back, options) =>

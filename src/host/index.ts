@@ -8,6 +8,7 @@ export {
 export { removeDrafts } from './drafts.ts';
 export { type FolderFiles, filesOf, replaceFile } from './files.ts';
 export { type DecodedPicture, decodePicture } from './pictures/decode.ts';
+export { jpegOf } from './pictures/encode.ts';
 export { PictureFault } from './pictures/fault.ts';
 export { type CopyPhoto, photoNamed, photosOf } from './pictures/photos.ts';
 export { type PartPx, shownPicture, shownSamples } from './pictures/shown.ts';

@@ -1,11 +1,14 @@
-import { open } from 'node:fs/promises';
-import { dirname, resolve } from 'node:path';
+import { open, stat } from 'node:fs/promises';
+import { dirname, join, resolve } from 'node:path';
+import type { SizeMm } from '../../bench/index.ts';
 import { PictureFault } from '../../host/index.ts';
-import { reasonOf } from '../dossier.ts';
+import { dossierIn, reasonOf } from '../dossier.ts';
 import { answerOf } from '../examine/answer.ts';
 import { cardOf, dpiOf, type Job, type RakingFile } from '../examine/job.ts';
 import { answersTo } from '../examine/jobs.ts';
 import { type Measured, measured } from '../examine/measure.ts';
+import { photosIn } from '../examine/photos.ts';
+import { writeFindings } from '../findings/write.ts';
 import { writeJson } from '../json.ts';
 import { examinationReport } from '../report/examination.ts';
 import type { Terminal } from '../terminal.ts';
@@ -16,11 +19,16 @@ export interface ExamineOptions {
   readonly card?: string;
   readonly dpi?: number;
   readonly raking?: readonly string[];
+  readonly copy?: string;
   readonly json?: boolean;
   readonly jobs?: string;
+  readonly out?: string;
 }
 
-/** Measures a copy from its pictures, or many copies from a file of jobs; answers 1 where one has no sure outline. */
+/**
+ * Measures a copy from its pictures, one by one or a whole folder, or many copies from a file of
+ * jobs; answers 1 where a face has no sure outline.
+ */
 export async function examine(
   front: string | undefined,
   back: string | undefined,
@@ -29,11 +37,19 @@ export async function examine(
 ): Promise<0 | 1> {
   if (options.jobs !== undefined) return jobsIn(options.jobs, front, terminal);
   if (front === undefined) throw new WrongCall('A picture of the front is wanted, or --jobs.');
-  const one = await measuredOr(jobOf(front, back, options));
+  const job = await jobOf(front, back, options);
+  if (terminal.watched) terminal.say('Measuring …\r');
+  const one = await measuredOr(job);
   for (const note of one.notes) terminal.say(`${note}\n`);
   if (options.json) await writeJson(answerOf(one), terminal);
   else await terminal.write(examinationReport(one, terminal.width));
   const { front: face, back: other } = one.examination;
+  if (options.out !== undefined) {
+    const drawn = [await writeFindings(options.out, 'front', face, one.front)];
+    if (other && one.back) drawn.push(await writeFindings(options.out, 'back', other, one.back));
+    for (const file of drawn)
+      terminal.say(file ? `Drawn: ${file}\n` : 'A face without a size was not drawn.\n');
+  }
   return face.trouble || other?.trouble ? 1 : 0;
 }
 
@@ -46,14 +62,42 @@ async function measuredOr(job: Job): Promise<Measured> {
   }
 }
 
-function jobOf(front: string, back: string | undefined, options: ExamineOptions): Job {
-  return {
-    front,
-    back: back ?? null,
+async function jobOf(
+  front: string,
+  back: string | undefined,
+  options: ExamineOptions,
+): Promise<Job> {
+  const told = {
     cardMm: options.card === undefined ? null : cardIn(options.card),
     dpi: options.dpi === undefined ? null : dpiOf(options.dpi),
     raking: (options.raking ?? []).map(rakingIn),
   };
+  const folder = await folderOf(front, options.copy);
+  if (folder === null) return { front, back: back ?? null, ...told };
+  if (back !== undefined) throw new WrongCall('A folder takes the place of FRONT and BACK.');
+  const photos = await photosIn(folder);
+  return {
+    front: photos.front,
+    back: photos.back,
+    cardMm: told.cardMm ?? (options.copy === undefined ? null : await cardOfDossier(front)),
+    dpi: told.dpi,
+    raking: [...photos.raking.map((file) => ({ file, azimuthDeg: null })), ...told.raking],
+  };
+}
+
+/** The folder of a copy's pictures; null where a picture is named. */
+async function folderOf(front: string, copy: string | undefined): Promise<string | null> {
+  if (copy !== undefined) {
+    if (!/^[a-z0-9][a-z0-9-]*$/.test(copy)) throw new WrongCall(`${copy} is no id of a copy.`);
+    return join(front, 'desk', 'photos', copy);
+  }
+  const found = await stat(front).catch(() => undefined);
+  return found?.isDirectory() ? front : null;
+}
+
+async function cardOfDossier(folder: string): Promise<SizeMm | null> {
+  const { width_mm: width, height_mm: height } = (await dossierIn(folder)).manifest;
+  return width !== null && height !== null ? cardOf([width, height]) : null;
 }
 
 function cardIn(text: string) {

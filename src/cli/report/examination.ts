@@ -1,5 +1,7 @@
-import type { Defect, FaceAnswer, Frame, MeasuredSize } from '../../bench/index.ts';
+import type { FaceAnswer, Frame, MeasuredSize } from '../../bench/index.ts';
 import type { Measured } from '../examine/measure.ts';
+import { marksReport } from './marks.ts';
+import { half, sizeNumbers, withDoubt } from './numbers.ts';
 import { tableOf } from './table.ts';
 import { wrapped } from './width.ts';
 import { percent } from './words.ts';
@@ -30,15 +32,16 @@ function faceReport(face: FaceAnswer, width: number): string {
   return parts.filter((part) => part !== '').join('\n');
 }
 
-function sizeWords({ mm: [width, height], sdMm, from }: MeasuredSize): string {
-  if (from === 'told' || sdMm === null) return `${width} × ${height} mm, as told`;
-  return `${withDoubt(width, sdMm[0])} × ${withDoubt(height, sdMm[1])} mm, by the scan’s dots an inch`;
+function sizeWords(size: MeasuredSize): string {
+  const [width, height] = sizeNumbers(size);
+  const whose = size.from === 'told' ? 'as told' : 'by the scan’s dots an inch';
+  return `${width} × ${height} mm, ${whose}`;
 }
 
 function frameRows({ bordersMm, bordersSdMm, centering, ...print }: Frame): readonly string[][] {
   const { leftRight, topBottom, sd } = centering;
   const shares = ([a, b]: readonly [number, number], doubt: number) =>
-    `${a.toFixed(1)} / ${b.toFixed(1)} (± ${digits(1.96 * doubt, 1)})`;
+    `${a.toFixed(1)} / ${b.toFixed(1)} (± ${half(doubt, 1)})`;
   const borders =
     bordersMm && bordersSdMm
       ? (['left', 'right', 'top', 'bottom'] as const).map((side) => [
@@ -52,41 +55,6 @@ function frameRows({ bordersMm, bordersSdMm, centering, ...print }: Frame): read
     ['centering top / bottom', shares(topBottom, sd[1])],
     ['print turned', `${withDoubt(print.rotationDeg, print.rotationSdDeg)}° clockwise`],
   ];
-}
-
-/** A value with the half width of its 95 % interval. */
-function withDoubt(value: number, sd: number): string {
-  return `${value.toFixed(2)} ± ${digits(1.96 * sd, 2)}`;
-}
-
-/** Never rounded down to nothing. */
-function digits(value: number, places: number): string {
-  return Math.max(value, 10 ** -places).toFixed(places);
-}
-
-function marksReport(defects: readonly Defect[], width: number): string {
-  const shown = defects.filter(({ p }) => p >= 0.5).sort((a, b) => b.p - a.p);
-  if (shown.length === 0) return '';
-  const rows = shown.map(({ kind, centreMm: [x, y], areaMm2, lengthMm, p }, i) => [
-    String(i + 1),
-    kind.replace('-', ' '),
-    `${x.toFixed(1)}, ${y.toFixed(1)}`,
-    lengthMm === null ? '' : lengthMm.toFixed(1),
-    areaMm2.toFixed(2),
-    percent(p),
-  ]);
-  return tableOf(
-    [
-      { head: 'mark', align: 'right' },
-      { head: 'kind' },
-      { head: 'mm from left, top' },
-      { head: 'mm long', align: 'right' },
-      { head: 'mm²', align: 'right' },
-      { head: 'p', align: 'right' },
-    ],
-    rows,
-    width,
-  );
 }
 
 function limitWords({ defects, limits }: FaceAnswer, width: number): string {

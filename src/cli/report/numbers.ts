@@ -1,0 +1,20 @@
+import type { MeasuredSize } from '../../bench/index.ts';
+
+/** A value with the half width of its 95 % interval. */
+export function withDoubt(value: number, sd: number): string {
+  return `${value.toFixed(2)} ± ${half(sd, 2)}`;
+}
+
+/** Half the width of a 95 % interval, never rounded down to nothing. */
+export function half(sd: number, places: number): string {
+  return Math.max(1.96 * sd, 10 ** -places).toFixed(places);
+}
+
+/** Width and height, with their doubt where they were measured. */
+export function sizeNumbers({
+  mm: [width, height],
+  sdMm,
+}: MeasuredSize): readonly [string, string] {
+  if (sdMm === null) return [String(width), String(height)];
+  return [withDoubt(width, sdMm[0]), withDoubt(height, sdMm[1])];
+}
