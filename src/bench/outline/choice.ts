@@ -178,6 +178,34 @@ function crossing([ax, ay, bx, by]: Stretch, [cx, cy, dx, dy]: Stretch): readonl
   return [ax + t * (bx - ax), ay + t * (by - ay)];
 }
 
+/** A figure with the roundness of its four tips in its score. */
+export function withTips(
+  reduced: Reduced,
+  edges: Edges,
+  quad: Quad,
+  longMm: number | null,
+): Quad {
+  const p = quad.corners;
+  const perMm = perMmOf(p, longMm);
+  let score = quad.score;
+  for (let i = 0; i < 8; i += 2) {
+    const next = (i + 2) % 8;
+    const before = (i + 6) % 8;
+    const x = p[i] as number;
+    const y = p[i + 1] as number;
+    const tip = {
+      x,
+      y,
+      ...towards('a', x, y, p[before] as number, p[before + 1] as number),
+      ...towards('b', x, y, p[next] as number, p[next + 1] as number),
+      perMmA: perMm,
+      perMmB: perMm,
+    };
+    score += TIP_WEIGHT * roundness(reduced, edges, tip);
+  }
+  return { corners: p, score };
+}
+
 /** The choices near each of the figures, those that lie apart, the best first. */
 export function choicesOf(
   reduced: Reduced,

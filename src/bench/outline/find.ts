@@ -1,7 +1,7 @@
 import type { Corners, PointPx } from '../geometry/points.ts';
 import type { Picture } from '../picture.ts';
 import { fineOutline, firstCorner, outlineOf } from './answer.ts';
-import { type Choice, choicesOf } from './choice.ts';
+import { type Choice, choicesOf, withTips } from './choice.ts';
 import { edgesOf } from './edges.ts';
 import { seenCorners } from './figure.ts';
 import type { Fine } from './fine.ts';
@@ -10,8 +10,8 @@ import { type Reduced, reducedOf } from './reduced.ts';
 import { troubleOf } from './trouble.ts';
 import type { Outline, OutlineAnswer, OutlineKnown } from './types.ts';
 
-const QUADS = 60;
-const FAMILIES = 8;
+const QUADS = 160;
+const FAMILIES = 6;
 const APART = 20;
 const MOST_HYPOTHESES = 5;
 
@@ -24,7 +24,8 @@ export function findOutline(picture: Picture, known: OutlineKnown): OutlineAnswe
   const edges = edgesOf(reduced);
   const aspect = known.sizeMm ? known.sizeMm[0] / known.sizeMm[1] : null;
   const longMm = known.sizeMm ? Math.max(...known.sizeMm) : null;
-  const families = familiesOf(quadsOf(edges, aspect, QUADS));
+  const quads = quadsOf(edges, aspect, QUADS).map((quad) => withTips(reduced, edges, quad, longMm));
+  const families = familiesOf(quads.sort((a, b) => b.score - a.score));
   const choices = choicesOf(reduced, edges, families, { aspect, longMm }, MOST_HYPOTHESES);
   const found = choices.flatMap((choice, rank) =>
     rank > 0 && !isNear(choice, choices[0] as Choice)

@@ -1,8 +1,9 @@
 import type { Lens } from '../geometry/lens.ts';
-import type { PointPx } from '../geometry/points.ts';
+import { distanceBetween, type PointPx } from '../geometry/points.ts';
 import type { Picture } from '../picture.ts';
 import { centreOf, type Figure, figureOf, figureOfSides } from './figure.ts';
 import { type Fit, fitFigure } from './fit.ts';
+import { type Arcs, arcsOf } from './arcs.ts';
 import { poseOf } from './pose.ts';
 import { cutStrips, type Strips } from './strips.ts';
 import { type Track, tracksOf } from './tracks.ts';
@@ -35,6 +36,7 @@ const BLUR_GAIN = 0.25;
 const TRACE_PX = 9;
 const TRACE = 0.3;
 
+const USUAL_ASPECT = 0.716;
 const AGAINST_OUTER = 0.5;
 const FINE_SD = 0.003;
 const MOST_MISFIT = 24;
@@ -45,6 +47,9 @@ export interface Fine extends Fit {
   readonly chosen: readonly Track[];
   /** Pixels over which the edges are looked at: 1 in a sharp picture. */
   readonly blur: number;
+  readonly arcs: Arcs;
+  /** Squares of the misfit to a card's shape over their variances. */
+  readonly misfit: number;
 }
 
 /** The card's outline to a fraction of a pixel, from a guess of its corners, clockwise. */
@@ -72,7 +77,32 @@ export function fineOf(
     bowSd,
     floor,
   });
-  return { ...fit, tracks, chosen: expected, blur: sigma };
+  const arcs = arcsOf(picture, fit.figure, scalesOf(fit.figure, terms));
+  const misfit = misfitOf(fit.figure, terms.aspect);
+  return { ...fit, tracks, chosen: expected, blur: sigma, arcs, misfit };
+}
+
+/** Pixels a millimetre along each side; of a card of unknown size, as if it had the usual aspect. */
+function scalesOf(figure: Figure, { perMm, aspect }: FineTerms): [number, number, number, number] {
+  const lengths = figure.ideal.map((corner, i) =>
+    distanceBetween(corner, figure.ideal[(i + 1) % 4] as PointPx),
+  ) as [number, number, number, number];
+  const [a, b, c, d] = lengths;
+  const long = Math.max(a + c, b + d) / 2 / perMm;
+  const short = long * (aspect ? Math.min(aspect, 1 / aspect) : USUAL_ASPECT);
+  const lying = a + c > b + d;
+  return lengths.map((length, i) => length / ((i % 2 === 0) === lying ? long : short)) as [
+    number,
+    number,
+    number,
+    number,
+  ];
+}
+
+function misfitOf(figure: Figure, aspect: number | null): number {
+  const { cx, cy, unit } = centreOf(figure.lens);
+  const p = figure.ideal.flatMap(([x, y]) => [(x - cx) / unit, (y - cy) / unit]);
+  return poseOf(Float64Array.from(p), aspect, FINE_SD).misfit;
 }
 
 function marginsOf(figure: Figure, perMm: number): [number, number, number, number] {

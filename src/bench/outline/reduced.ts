@@ -4,6 +4,10 @@ import type { Picture } from '../picture.ts';
 /** Longest side, in pixels, that a reduced picture is brought near to. */
 const LONGEST = 640;
 
+/** Longest side that a smaller picture is drawn to, and the least part of its pixels that is used. */
+const ENLARGED = 760;
+const LEAST_FACTOR = 0.5;
+
 /** Samples along a side of the square of pixels that are averaged: more only costs time. */
 const SAMPLES_A_SIDE = 5;
 
@@ -20,9 +24,11 @@ export interface Reduced {
   readonly colours: Float32Array;
 }
 
-/** The small copy of a picture; a picture of 960 pixels or less keeps its size. */
+/** The small copy of a picture; a picture smaller than that is drawn larger, up to twice. */
 export function reducedOf(picture: Picture): Reduced {
-  const factor = Math.max(1, Math.round(Math.max(picture.width, picture.height) / LONGEST));
+  const longest = Math.max(picture.width, picture.height);
+  if (longest < LONGEST) return enlarged(picture, Math.max(LEAST_FACTOR, longest / ENLARGED));
+  const factor = Math.round(longest / LONGEST);
   const width = Math.floor(picture.width / factor);
   const height = Math.floor(picture.height / factor);
   const colours = new Float32Array(width * height * 3);
@@ -38,6 +44,37 @@ export function reducedOf(picture: Picture): Reduced {
     const start = y * width * 3;
     for (let i = 0; i < sums.length; i++)
       colours[start + i] = Math.sqrt((sums[i] as number) / count);
+  }
+  return { width, height, factor, colours };
+}
+
+/** A copy with pixels of `factor` of the picture's, between which the light is drawn straight. */
+function enlarged({ width: wide, height: high, samples }: Picture, factor: number): Reduced {
+  const width = Math.floor(wide / factor);
+  const height = Math.floor(high / factor);
+  const colours = new Float32Array(width * height * 3);
+  const table = lightTable({ samples });
+  for (let y = 0; y < height; y++) {
+    const py = Math.min(high - 1.001, Math.max(0, (y + 0.5) * factor - 0.5));
+    const top = py | 0;
+    for (let x = 0; x < width; x++) {
+      const px = Math.min(wide - 1.001, Math.max(0, (x + 0.5) * factor - 0.5));
+      const left = px | 0;
+      const u = px - left;
+      const v = py - top;
+      const i = (top * wide + left) * 3;
+      const j = i + wide * 3;
+      const at = (y * width + x) * 3;
+      for (let c = 0; c < 3; c++) {
+        const above =
+          (1 - u) * (table[samples[i + c] as number] as number) +
+          u * (table[samples[i + 3 + c] as number] as number);
+        const below =
+          (1 - u) * (table[samples[j + c] as number] as number) +
+          u * (table[samples[j + 3 + c] as number] as number);
+        colours[at + c] = Math.sqrt((1 - v) * above + v * below);
+      }
+    }
   }
   return { width, height, factor, colours };
 }
