@@ -1,6 +1,6 @@
+import type { PointPx } from '../geometry/points.ts';
 import { lightTable } from '../light/srgb.ts';
 import type { Picture } from '../picture.ts';
-import type { PointPx } from '../geometry/points.ts';
 import { type Figure, seenCorners, seenPoint } from './figure.ts';
 
 /** How the tips of a fine figure look at full size. */
@@ -107,8 +107,7 @@ function contrastOf(picture: Picture, tip: TipPx): Float64Array {
     const t = 4.5 + (7 * (k >> 1)) / ON_SIDES;
     change(picture, tip, k % 2 === 0 ? [t, 0, 0, -1] : [0, t, -1, 0]);
     for (let c = 0; c < 3; c++)
-      mean[c] =
-        (mean[c] as number) + ((outside[c] as number) - (inside[c] as number)) / ON_SIDES;
+      mean[c] = (mean[c] as number) + ((outside[c] as number) - (inside[c] as number)) / ON_SIDES;
   }
   return mean;
 }
@@ -143,7 +142,12 @@ function change(picture: Picture, { at, a, b }: TipPx, [u, v, nu, nv]: Place): v
 }
 
 /** Square root of the light at a point between the pixels. */
-function light({ samples, width, height }: Picture, x: number, y: number, into: Float64Array): void {
+function light(
+  { samples, width, height }: Picture,
+  x: number,
+  y: number,
+  into: Float64Array,
+): void {
   const table = lightTable({ samples });
   const px = Math.min(Math.max(x, 0), width - 1.001);
   const py = Math.min(Math.max(y, 0), height - 1.001);

@@ -179,12 +179,7 @@ function crossing([ax, ay, bx, by]: Stretch, [cx, cy, dx, dy]: Stretch): readonl
 }
 
 /** A figure with the roundness of its four tips in its score. */
-export function withTips(
-  reduced: Reduced,
-  edges: Edges,
-  quad: Quad,
-  longMm: number | null,
-): Quad {
+export function withTips(reduced: Reduced, edges: Edges, quad: Quad, longMm: number | null): Quad {
   const p = quad.corners;
   const perMm = perMmOf(p, longMm);
   let score = quad.score;

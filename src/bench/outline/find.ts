@@ -1,6 +1,7 @@
-import type { Corners, PointPx } from '../geometry/points.ts';
+import { type Corners, distanceBetween, type PointPx } from '../geometry/points.ts';
 import type { Picture } from '../picture.ts';
 import { fineOutline, firstCorner, outlineOf } from './answer.ts';
+import { beliefOf } from './belief.ts';
 import { type Choice, choicesOf, withTips } from './choice.ts';
 import { edgesOf } from './edges.ts';
 import { seenCorners } from './figure.ts';
@@ -61,7 +62,7 @@ interface Hypothesis {
 }
 
 /** Choices whose score comes within this of the best are made fine too. */
-const NEAR_SCORE = 1.5;
+const NEAR_SCORE = 2.2;
 
 function isNear(choice: Choice, best: Choice): boolean {
   return best.score - choice.score < NEAR_SCORE;
@@ -92,13 +93,19 @@ function hypothesisOf(
   const fine = fineOutline(picture, corners, known, 3 * factor);
   if (!fine) return [];
   const first = firstCorner(seenCorners(fine.figure), known.sizeMm);
-  return [{ outline: outlineOf(fine, known, beliefOf(choice, fine), first), choice, fine }];
+  return [
+    {
+      outline: outlineOf(fine, known, beliefOf(choice, fine, shortSide(corners)), first),
+      choice,
+      fine,
+    },
+  ];
 }
 
-/** Probability that an outline is right, from what spoke for it. */
-function beliefOf(choice: Choice, fine: Fine): number {
-  const weakest = Math.min(...fine.held);
-  return 1 / (1 + Math.exp(-(2.2 * (choice.score - 2.4) + 2 * (weakest - 0.8))));
+function shortSide(corners: readonly PointPx[]): number {
+  return Math.min(
+    ...corners.map((corner, i) => distanceBetween(corner, corners[(i + 1) % 4] as PointPx)),
+  );
 }
 
 function flat({ corners }: Outline): Float64Array {

@@ -1,9 +1,9 @@
 import type { Lens } from '../geometry/lens.ts';
 import { distanceBetween, type PointPx } from '../geometry/points.ts';
 import type { Picture } from '../picture.ts';
+import { type Arcs, arcsOf } from './arcs.ts';
 import { centreOf, type Figure, figureOf, figureOfSides } from './figure.ts';
 import { type Fit, fitFigure } from './fit.ts';
-import { type Arcs, arcsOf } from './arcs.ts';
 import { poseOf } from './pose.ts';
 import { cutStrips, type Strips } from './strips.ts';
 import { type Track, tracksOf } from './tracks.ts';
