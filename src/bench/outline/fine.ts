@@ -37,8 +37,10 @@ const TRACE_PX = 9;
 const TRACE = 0.3;
 
 const USUAL_ASPECT = 0.716;
-const AGAINST_OUTER = 0.5;
+const AGAINST_OUTER = 1.5;
+/** Error of cosine and aspect of a fitted figure, and of one whose bow is not yet fitted. */
 const FINE_SD = 0.003;
+const UNBENT_SD = 0.005;
 const MOST_MISFIT = 24;
 
 /** A figure made fine, with how its sides were chosen. */
@@ -161,7 +163,7 @@ function ownEdges(
             (x - cx) / unit,
             (y - cy) / unit,
           ]);
-          const { misfit } = poseOf(Float64Array.from(p), terms.aspect, FINE_SD);
+          const { misfit } = poseOf(Float64Array.from(p), terms.aspect, UNBENT_SD);
           const score = a.score + b.score + c.score + d.score - Math.min(misfit, MOST_MISFIT) / 2;
           if (!best || score > best.score) best = { score, pick };
         }
