@@ -60,4 +60,5 @@ export {
   printProcessOf,
   type Unmeasurable,
 } from './screen/screen.ts';
+export { type Placed, type Scratches, scratchesOf } from './surface/scratches.ts';
 export { type Wear, wearOf } from './wear/wear.ts';
