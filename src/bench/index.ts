@@ -53,6 +53,15 @@ export type { Outline, OutlineAnswer, OutlineKnown, OutlineTrouble } from './out
 export { type Picture, type Plane, pictureOf } from './picture.ts';
 export { coloursView, lightView, rectified, rectifiedView } from './rectify/rectified.ts';
 export { cardViewOf, type View, viewOf, viewPixelOf, viewPointOf } from './rectify/view.ts';
+export { reliefOf } from './relief/relief.ts';
+export type {
+  Ball,
+  LampPicture,
+  LampUsed,
+  Relief,
+  ReliefDefect,
+  ReliefLimit,
+} from './relief/types.ts';
 export { type CopyReport, reportOf, type Told } from './report/report.ts';
 export {
   type InkScreen,
