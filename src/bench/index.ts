@@ -16,7 +16,7 @@ export type { BoxMm, Defect, DefectKind, DefectSd } from './defects.ts';
 export { compareWithWords, type Described } from './described/described.ts';
 export { type Meaning, USUAL_WORDS } from './described/words.ts';
 export { examine, plainSetting } from './examine/examine.ts';
-export { faceAlong } from './examine/face.ts';
+export { faceAlong, faceOf } from './examine/face.ts';
 export type {
   CopyKnown,
   Examination,

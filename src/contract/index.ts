@@ -1,3 +1,4 @@
+export * from './bench.ts';
 export * from './dating.ts';
 export * from './dossier.ts';
 export * from './facts.ts';

@@ -1,8 +1,10 @@
 import { Hono } from 'hono';
+import type { Bench } from './bench/bench.ts';
 import { ownHost, ownPage, strictHeaders } from './guard.ts';
 import type { Home } from './home.ts';
 import { answerPage, type Pages } from './pages.ts';
 import { Refused, refuse } from './refusal.ts';
+import { addBench } from './routes/bench.ts';
 import { addChanges } from './routes/changes.ts';
 import { addDating } from './routes/dating.ts';
 import { addDossier } from './routes/dossier.ts';
@@ -14,6 +16,7 @@ import type { Session } from './session.ts';
 /** What the routes stand on. */
 export interface Ground {
   readonly session: Session;
+  readonly bench: Bench;
   readonly home: Home;
   readonly pages: Pages;
   readonly token: string;
@@ -22,7 +25,7 @@ export interface Ground {
 }
 
 /** All routes behind their guards: own host, own page, own token. */
-export function appOf({ session, home, pages, token, port }: Ground): Hono {
+export function appOf({ session, bench, home, pages, token, port }: Ground): Hono {
   const app = new Hono();
   app.onError(refuse);
   app.use(strictHeaders());
@@ -38,6 +41,7 @@ export function appOf({ session, home, pages, token, port }: Ground): Hono {
   addNotes(app, session);
   addDossiers(app, session, home);
   addEvents(app, session);
+  addBench(app, bench);
   app.all('/api/*', (context) => {
     throw new Refused('not-found', `There is no ${context.req.method} ${context.req.path}.`);
   });

@@ -12,13 +12,16 @@ export interface Opened {
   readonly store: Store | undefined;
   readonly notices: readonly string[];
   read(): Promise<Dossier>;
+  /** One of its files as text; undefined where there is none. */
+  textOf(file: string): Promise<string | undefined>;
   close(): Promise<void>;
 }
 
 /** Opens a folder that holds `printings.csv`. Throws `Refused` where there is none. */
 export async function openFolder(path: string): Promise<Opened> {
   const folder = await dossierAt(path);
-  const store = await openStore(folder, doorsOf(folder));
+  const doors = doorsOf(folder);
+  const store = await openStore(folder, doors);
   if (store.ok) {
     for (const place of [folder, join(folder, 'desk')]) await removeDrafts(place);
   }
@@ -30,6 +33,10 @@ export async function openFolder(path: string): Promise<Opened> {
     store: store.ok ? store.store : undefined,
     notices,
     read: async () => readDossier(await filesOf(folder)),
+    textOf: async (file) => {
+      const bytes = await doors.read(file);
+      return bytes && new TextDecoder().decode(bytes);
+    },
     close: async () => {
       if (store.ok) await store.store.close();
     },

@@ -89,16 +89,17 @@ export class Session {
     return await this.#make((store) => store.change(label, changes));
   }
 
-  /** Keeps what was measured or marked on a copy, as one step. */
-  async keepExamination(label: string, copy: string, before: string, after: string): Promise<Made> {
+  /** Keeps what was marked on a copy of the dossier in `folder`, as one step. */
+  async keepExamination(label: string, folder: string, copy: string, after: string): Promise<Made> {
+    if (folder !== this.#opened.folder) {
+      throw new Refused('other-dossier', 'Another dossier was opened meanwhile: look at it first.');
+    }
     const file = `desk/examinations/${copy}.json`;
-    const change = {
-      file,
-      op: 'replace',
-      before: { text: before },
-      after: { text: after },
-    } as const;
-    return await this.#make((store) => store.change(label, [change]));
+    return await this.#make(async (store) => {
+      const text = (await this.#opened.textOf(file)) ?? '{}\n';
+      const change = { file, op: 'replace', before: { text }, after: { text: after } } as const;
+      return await store.change(label, [change]);
+    });
   }
 
   /** Takes the last step back, or takes it again. */

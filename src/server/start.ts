@@ -5,6 +5,8 @@ import { type ServerType, serve } from '@hono/node-server';
 import type { Hono } from 'hono';
 import { usualDataFolder } from '../host/index.ts';
 import { appOf } from './app.ts';
+import { Bench } from './bench/bench.ts';
+import { measurer } from './bench/measurer.ts';
 import { type Dater, threadedDater } from './dater.ts';
 import { openHome } from './home.ts';
 import { openFolder } from './opened.ts';
@@ -48,13 +50,22 @@ export async function startServer(options: StartOptions = {}): Promise<Running> 
   const opened = await openFolder(options.folder ? resolve(options.folder) : await home.usual());
   const session = new Session(opened, options.dater ?? threadedDater());
   const token = randomBytes(32).toString('base64url');
+  const measuring = measurer();
+  const bench = new Bench(session, measuring);
   let port = 0;
-  const app = appOf({ session, home, pages, token, port: () => port });
+  const app = appOf({ session, bench, home, pages, token, port: () => port });
   try {
     const server = await listen(app, options.port ?? FIRST_PORT);
     port = portOf(server);
     await home.note(opened.folder, (await session.shown()).dossier.manifest.title);
-    return { url: `http://${HOST}:${port}/`, token, close: () => close(server, session) };
+    return {
+      url: `http://${HOST}:${port}/`,
+      token,
+      close: async () => {
+        await close(server, session);
+        await measuring.close();
+      },
+    };
   } catch (error) {
     await session.close();
     throw error;

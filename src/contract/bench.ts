@@ -1,0 +1,172 @@
+import { z } from 'zod';
+
+const point = z.tuple([z.number(), z.number()]);
+const corners = z.tuple([point, point, point, point]);
+const side = z.enum(['front', 'back']);
+export type BenchSide = z.infer<typeof side>;
+
+/** A mark of a face; places in card millimetres. */
+export const BenchMarkSchema = z.object({
+  from: z.enum(['machine', 'hand']),
+  state: z.enum(['open', 'confirmed', 'rejected']),
+  kind: z.string(),
+  centre: point,
+  box: z.tuple([z.number(), z.number(), z.number(), z.number()]),
+  area: z.number(),
+  length: z.number().nullable(),
+  polygon: z.array(point),
+  p: z.number(),
+  seenFrom: z.enum(['still', 'raking', 'lamps']),
+  words: z.array(z.string()),
+  annotations: z.array(z.string()),
+});
+export type BenchMark = z.infer<typeof BenchMarkSchema>;
+
+const bySide = z.object({
+  left: z.number(),
+  right: z.number(),
+  top: z.number(),
+  bottom: z.number(),
+});
+
+/** One face as it was measured. */
+export const BenchFaceSchema = z.object({
+  picture: z.string(),
+  /** Of the upright picture that was measured, in pixels. */
+  width: z.number(),
+  height: z.number(),
+  /** Below 0.5 it is a proposal: nothing was measured by it. */
+  outline: z.object({ corners, p: z.number(), byHand: z.boolean() }).nullable(),
+  size: z.object({ mm: point, sd: point.nullable(), from: z.enum(['told', 'dpi']) }).nullable(),
+  frame: z
+    .object({
+      corners,
+      borders: bySide.nullable(),
+      bordersSd: bySide.nullable(),
+      leftRight: point,
+      topBottom: point,
+      sd: point,
+      rotation: z.number(),
+      rotationSd: z.number(),
+    })
+    .nullable(),
+  marks: z.array(BenchMarkSchema),
+  limits: z.array(z.object({ kinds: z.array(z.string()), mm: z.number() })),
+  looks: z.array(z.string()),
+  /** What is wrong and what to photograph again, in words. */
+  whyNot: z.string().nullable(),
+});
+export type BenchFace = z.infer<typeof BenchFaceSchema>;
+
+const picture = z.object({
+  name: z.string(),
+  side,
+  light: z.enum(['still', 'raking', 'lamp']),
+  lamp: z.number().nullable(),
+});
+
+/** Answer of `GET /api/bench`: the copies, and the pictures that there are of each. */
+export const BenchListSchema = z.object({
+  copies: z.array(
+    z.object({
+      id: z.string(),
+      printing: z.string(),
+      status: z.string(),
+      pictures: z.array(picture),
+    }),
+  ),
+});
+export type BenchList = z.infer<typeof BenchListSchema>;
+
+/** The seller's words beside one measurement. */
+const compared = z.object({
+  words: z.string(),
+  from: z.number(),
+  to: z.number(),
+  side,
+  measure: z.string(),
+  unit: z.string(),
+  atMost: z.number(),
+  found: z.object({ mean: z.number(), sd: z.number() }),
+  pMore: z.number(),
+  says: z.enum(['agrees', 'disagrees', 'open']),
+  named: z.array(z.string()),
+});
+
+/** Answer of `GET /api/bench/COPY` and of all that changes it: one copy, measured. */
+export const BenchCopySchema = z.object({
+  id: z.string(),
+  printing: z.string(),
+  status: z.string(),
+  bought: z.string(),
+  listing: z.string(),
+  pictures: z.array(picture),
+  /** Null where there is no picture of the face. */
+  front: BenchFaceSchema.nullable(),
+  back: BenchFaceSchema.nullable(),
+  described: z
+    .object({
+      compared: z.array(compared),
+      unseen: z.array(z.object({ side, measure: z.string() })),
+      silent: z.boolean(),
+    })
+    .nullable(),
+  grade: z
+    .object({
+      service: z.string(),
+      grades: z.array(z.object({ grade: z.string(), p: z.number() })),
+      copies: z.number(),
+      outcomes: z.number(),
+      looks: z.array(z.object({ look: z.string(), bits: z.number() })),
+    })
+    .nullable(),
+  clock: z.object({
+    open: z.array(
+      z.object({
+        against: z.string(),
+        startsFrom: z.string(),
+        startsOn: z.string(),
+        days: z.number(),
+        counts: z.string(),
+        /** ISO 8601. */
+        last: z.string(),
+        left: z.number(),
+      }),
+    ),
+    unclear: z.array(z.object({ against: z.string(), why: z.string() })),
+  }),
+});
+export type BenchCopy = z.infer<typeof BenchCopySchema>;
+
+/** Body of `POST /api/bench/COPY/outline`: corners moved by hand; null gives them up. */
+export const BenchOutlineSchema = z.object({
+  side,
+  corners: corners.nullable(),
+  /** Draw them onto the edges that run near. */
+  refine: z.boolean(),
+  /** Keep them; else only answer what would follow. */
+  keep: z.boolean(),
+});
+export type BenchOutline = z.infer<typeof BenchOutlineSchema>;
+
+/** Body of `POST /api/bench/COPY/marks`: one mark added or judged by hand, or an annotation taken away. */
+export const BenchMarkRequestSchema = z.discriminatedUnion('do', [
+  z.object({
+    do: z.literal('add'),
+    side,
+    kind: z.string().max(40),
+    /** In card millimetres: round an area, or along a line. */
+    points: z.array(point).min(2).max(400),
+    closed: z.boolean(),
+    words: z.string().max(2000),
+  }),
+  z.object({
+    do: z.literal('judge'),
+    side,
+    kind: z.string().max(40),
+    centre: point,
+    word: z.enum(['confirmed', 'rejected']),
+  }),
+  z.object({ do: z.literal('remove'), annotations: z.array(z.string().max(200)).min(1).max(50) }),
+]);
+export type BenchMarkRequest = z.infer<typeof BenchMarkRequestSchema>;

@@ -1,0 +1,304 @@
+import { randomUUID } from 'node:crypto';
+import { stat } from 'node:fs/promises';
+import { join } from 'node:path';
+import {
+  type Annotation,
+  cardMapOf,
+  type FaceAnswer,
+  pixelOf,
+  reportOf,
+  selectorOf,
+} from '../../bench/index.ts';
+import type {
+  BenchCopy,
+  BenchList,
+  BenchMarkRequest,
+  BenchOutline,
+  BenchSide,
+} from '../../contract/index.ts';
+import type { Dossier } from '../../dossier/index.ts';
+import { dayFrom } from '../../evidence/index.ts';
+import {
+  type CopyPhoto,
+  now,
+  type PartPx,
+  PictureFault,
+  photosOf,
+  shownPicture,
+  shownSamples,
+} from '../../host/index.ts';
+import { clockOf } from '../../market/index.ts';
+import { Refused } from '../refusal.ts';
+import type { Session } from '../session.ts';
+import { type CopyRow, copiesOf, deadlinesOf, settingFor, wordsOf } from './desk.ts';
+import { type Hands, handsOf, withHands } from './examination-file.ts';
+import type { Measurer } from './measurer.ts';
+import { clockOnWire, faceOnWire, reportOnWire } from './on-wire.ts';
+import type { FaceTask } from './tasks.ts';
+
+/** A face that was measured, and what it was measured from. */
+interface Measured {
+  readonly photo: CopyPhoto;
+  readonly face: FaceAnswer;
+  readonly size: readonly [number, number];
+  readonly byHand: boolean;
+}
+
+interface Found {
+  readonly dossier: Dossier;
+  readonly folder: string;
+  readonly copy: CopyRow;
+  readonly photos: readonly CopyPhoto[];
+  readonly hands: Hands;
+}
+
+/** The bench: measures the copies of the open dossier from the pictures on the desk. */
+export class Bench {
+  readonly #session: Session;
+  readonly #measurer: Measurer;
+  /** Faces as last measured, by all that they were measured from. */
+  readonly #faces = new Map<string, Promise<Measured>>();
+
+  constructor(session: Session, measurer: Measurer) {
+    this.#session = session;
+    this.#measurer = measurer;
+  }
+
+  /** The copies, and the pictures that there are of each. */
+  async list(): Promise<BenchList> {
+    const { dossier, opened } = await this.#session.shown();
+    const copies = copiesOf(dossier).map(async ({ id, printing, status }) => ({
+      ...{ id, printing, status },
+      pictures: [...(await photosOf(opened.folder, id))],
+    }));
+    return { copies: await Promise.all(copies) };
+  }
+
+  /** One copy, measured. */
+  async copy(id: string): Promise<BenchCopy> {
+    const found = await this.#find(id);
+    return await this.#told(found, found.hands);
+  }
+
+  /** What follows from corners that a hand moved, and keeps them where that is wanted. */
+  async outline(id: string, { side, corners, refine, keep }: BenchOutline): Promise<BenchCopy> {
+    const found = await this.#find(id);
+    const { [side]: _, ...others } = found.hands.corners;
+    let moved: Hands = { ...found.hands, corners: others };
+    if (corners) {
+      const { face } = await this.#measure(found, side, { corners, refine });
+      const settled = face.outline?.corners ?? corners;
+      moved = { ...found.hands, corners: { ...others, [side]: settled } };
+    }
+    if (keep) await this.#keep(found, `Move the outline of ${id}, ${side}`, moved);
+    return await this.#told(found, moved);
+  }
+
+  /** Adds or judges a mark, or takes an annotation away. */
+  async mark(id: string, request: BenchMarkRequest): Promise<BenchCopy> {
+    const found = await this.#find(id);
+    const { marks } = found.hands;
+    const changed: readonly Annotation[] =
+      request.do === 'remove'
+        ? marks.filter((one) => !request.annotations.includes(one.id))
+        : [...marks, await this.#annotation(found, request)];
+    const hands = { ...found.hands, marks: changed };
+    await this.#keep(found, `${LABELS[request.do]} ${id}`, hands);
+    return await this.#told(found, hands);
+  }
+
+  /** A picture of a copy, or a part of it, for showing. */
+  async picture(id: string, name: string, width: number, part: PartPx | null): Promise<Uint8Array> {
+    const { folder, photos } = await this.#find(id);
+    const photo = photos.find((one) => one.name === name);
+    if (!photo) throw new Refused('not-found', `There is no picture ${name} of ${id}.`);
+    return await shownPicture(fileOf(folder, id, photo), width, part).catch((error: Error) => {
+      if (!(error instanceof PictureFault || error instanceof RangeError)) throw error;
+      throw new Refused('bad-request', within(folder, error.message));
+    });
+  }
+
+  /** The card as seen straight down, or a part of it in millimetres, for showing. */
+  async card(
+    id: string,
+    side: BenchSide,
+    width: number,
+    part: readonly [x0: number, y0: number, x1: number, y1: number] | null,
+  ): Promise<Uint8Array> {
+    const found = await this.#find(id);
+    const { face, photo } = await this.#measure(found, side, handOn(found.hands, side));
+    const { outline } = face;
+    if (!outline?.sizeMm)
+      throw new Refused('not-found', `No outline of known size was found on ${photo.name}.`);
+    const [x0, y0, x1, y1] = part ?? [0, 0, ...outline.sizeMm];
+    const file = fileOf(found.folder, id, photo);
+    const { card } = await this.#measurer.run({
+      do: 'card',
+      ...{ file, stamp: await stampOf(file), corners: outline.corners, k1: outline.lens.k1 },
+      ...{ sizeMm: outline.sizeMm, from: [x0, y0], to: [x1, y1], width },
+    });
+    if (!card) throw new Refused('failed', 'The card could not be shown.');
+    return await shownSamples(card, width);
+  }
+
+  async #find(id: string): Promise<Found> {
+    const { dossier, opened } = await this.#session.shown();
+    const copy = copiesOf(dossier).find((row) => row.id === id);
+    if (!copy) throw new Refused('not-found', `There is no copy ${id} in this dossier.`);
+    const hands = handsOf(dossier.documents.get(`desk/examinations/${id}.json`));
+    return {
+      ...{ dossier, copy, hands, folder: opened.folder },
+      photos: await photosOf(opened.folder, id),
+    };
+  }
+
+  async #told(found: Found, hands: Hands): Promise<BenchCopy> {
+    const { copy, dossier, photos } = found;
+    const [front, back] = [
+      await this.#faceOrNone(found, 'front', hands),
+      await this.#faceOrNone(found, 'back', hands),
+    ];
+    const setting = settingFor(dossier, copy);
+    const told = {
+      annotations: { front: marksOn(hands, front), back: marksOn(hands, back) },
+      ...{ listing: copy.listing, words: wordsOf(dossier), setting },
+    };
+    const report = front ? reportOf({ front: front.face, back: back?.face ?? null }, told) : null;
+    const today = dayFrom(now().slice(0, 10));
+    return {
+      ...{ id: copy.id, printing: copy.printing, status: copy.status, bought: copy.bought },
+      listing: copy.listing,
+      pictures: [...photos],
+      front: front && faceOnWire(front.face, report?.marks.front ?? [], wireOf(front)),
+      back: back && faceOnWire(back.face, report?.marks.back ?? [], wireOf(back)),
+      ...(report ? reportOnWire(report, setting) : { grade: null, described: null }),
+      clock: clockOnWire(clockOf(deadlinesOf(dossier), copy, today)),
+    };
+  }
+
+  async #faceOrNone(found: Found, side: BenchSide, hands: Hands): Promise<Measured | null> {
+    const photo = found.photos.find((one) => one.side === side && one.light === 'still');
+    if (!photo) return null;
+    return await this.#measure(found, side, handOn(hands, side)).catch((error: unknown) => {
+      if (!(error instanceof Refused)) throw error;
+      // What is wrong with one picture takes nothing from the other.
+      return {
+        photo,
+        face: { ...UNREAD, whyNot: error.message },
+        size: [1, 1] as const,
+        byHand: false,
+      };
+    });
+  }
+
+  async #measure(found: Found, side: BenchSide, hand: FaceTask['hand']): Promise<Measured> {
+    const { folder, copy, photos, dossier } = found;
+    const photo = photos.find((one) => one.side === side && one.light === 'still');
+    if (!photo) throw new Refused('not-found', `There is no picture of the ${side} of ${copy.id}.`);
+    const { width_mm: width, height_mm: height } = dossier.manifest;
+    const file = fileOf(folder, copy.id, photo);
+    const raking = photos
+      .filter((one) => one.side === side && one.light === 'raking')
+      .map((one) => fileOf(folder, copy.id, one));
+    const task: FaceTask = {
+      do: 'face',
+      ...{ file, stamp: await stampOf(file), raking, hand },
+      known: { sizeMm: width && height ? [width, height] : null, dpi: null },
+    };
+    const key = JSON.stringify(task);
+    const known = this.#faces.get(key);
+    if (known) return await known;
+    const measured = this.#measurer.run(task).then(({ face, size, fault }): Measured => {
+      if (!face) throw new Refused('bad-request', within(folder, fault ?? 'It was not measured.'));
+      return { photo, face, size, byHand: hand !== null };
+    });
+    this.#faces.set(key, measured);
+    measured.catch(() => this.#faces.delete(key));
+    for (const old of [...this.#faces.keys()].slice(0, -MEASURED_KEPT)) this.#faces.delete(old);
+    return await measured;
+  }
+
+  async #keep({ copy, dossier, folder }: Found, label: string, hands: Hands): Promise<void> {
+    const document = dossier.documents.get(`desk/examinations/${copy.id}.json`);
+    await this.#session.keepExamination(label, folder, copy.id, withHands(document, hands));
+  }
+
+  async #annotation(
+    found: Found,
+    request: Exclude<BenchMarkRequest, { do: 'remove' }>,
+  ): Promise<Annotation> {
+    const { face, photo } = await this.#measure(
+      found,
+      request.side,
+      handOn(found.hands, request.side),
+    );
+    const { outline } = face;
+    if (!outline?.sizeMm)
+      throw new Refused('bad-request', 'Set the outline first: a mark has its place on the card.');
+    const map = cardMapOf(outline.corners, outline.sizeMm, outline.lens);
+    const around = (x: number, y: number) => [
+      ...[[x - 0.5, y - 0.5] as const, [x + 0.5, y - 0.5] as const],
+      ...[[x + 0.5, y + 0.5] as const, [x - 0.5, y + 0.5] as const],
+    ];
+    const adds = request.do === 'add';
+    const points = adds ? request.points : around(...request.centre);
+    const tag = { type: 'TextualBody', purpose: 'tagging', value: request.kind } as const;
+    const body = adds
+      ? ({ type: 'TextualBody', purpose: 'commenting', value: request.words } as const)
+      : ({ type: 'TextualBody', purpose: 'classifying', value: request.word } as const);
+    return {
+      '@context': 'http://www.w3.org/ns/anno.jsonld',
+      id: `urn:uuid:${randomUUID()}`,
+      type: 'Annotation',
+      motivation: adds ? 'tagging' : 'assessing',
+      created: now(),
+      body: body.value === '' ? [tag] : [tag, body],
+      target: {
+        source: `desk/photos/${found.copy.id}/${photo.name}`,
+        selector: selectorOf({
+          points: points.map((point) => pixelOf(map, point)),
+          closed: adds ? request.closed : true,
+        }),
+      },
+    };
+  }
+}
+
+const LABELS = {
+  add: 'Add a mark to',
+  judge: 'Judge a mark on',
+  remove: 'Take a mark from',
+} as const;
+const MEASURED_KEPT = 24;
+const UNREAD: FaceAnswer = {
+  ...{ outline: null, hypotheses: [], trouble: null, size: null, frame: null },
+  ...{ defects: [], limits: [], looks: [], whyNot: null },
+};
+
+/** A sentence about a file, told by its name within the dossier. */
+function within(folder: string, sentence: string): string {
+  return sentence.replaceAll(`${folder}/`, '');
+}
+
+function fileOf(folder: string, copy: string, { name }: CopyPhoto): string {
+  return join(folder, 'desk', 'photos', copy, name);
+}
+
+async function stampOf(file: string): Promise<string> {
+  const { mtimeMs, size } = await stat(file);
+  return `${mtimeMs} ${size}`;
+}
+
+function handOn({ corners }: Hands, side: BenchSide): FaceTask['hand'] {
+  const own = corners[side];
+  return own ? { corners: own, refine: false } : null;
+}
+
+function wireOf({ photo, size, byHand }: Measured) {
+  return { name: photo.name, size, byHand };
+}
+
+function marksOn({ marks }: Hands, measured: Measured | null): readonly Annotation[] {
+  const name = measured?.photo.name;
+  return marks.filter(({ target }) => name !== undefined && target.source.endsWith(`/${name}`));
+}

@@ -1,0 +1,115 @@
+import {
+  type CopyReport,
+  type Corners,
+  type FaceAnswer,
+  type Mark,
+  type Setting,
+  UNITS,
+} from '../../bench/index.ts';
+import type { BenchCopy, BenchFace, BenchMark } from '../../contract/index.ts';
+import { isoOf } from '../../evidence/index.ts';
+import type { Clock } from '../../market/index.ts';
+
+/** A measured face as the page gets it. */
+export function faceOnWire(
+  face: FaceAnswer,
+  marks: readonly Mark[],
+  picture: {
+    readonly name: string;
+    readonly size: readonly [number, number];
+    readonly byHand: boolean;
+  },
+): BenchFace {
+  const { outline, size, frame } = face;
+  return {
+    picture: picture.name,
+    width: picture.size[0],
+    height: picture.size[1],
+    outline: outline && {
+      corners: corners(outline.corners),
+      p: outline.p,
+      byHand: picture.byHand,
+    },
+    size: size && { mm: pair(size.mm), sd: size.sdMm && pair(size.sdMm), from: size.from },
+    frame: frame && {
+      corners: corners(frame.corners),
+      borders: frame.bordersMm && { ...frame.bordersMm },
+      bordersSd: frame.bordersSdMm && { ...frame.bordersSdMm },
+      leftRight: pair(frame.centering.leftRight),
+      topBottom: pair(frame.centering.topBottom),
+      sd: pair(frame.centering.sd),
+      rotation: frame.rotationDeg,
+      rotationSd: frame.rotationSdDeg,
+    },
+    marks: marks.map(markOnWire),
+    limits: face.limits.map(({ kinds, mm }) => ({ kinds: [...kinds], mm })),
+    looks: [...face.looks],
+    whyNot: face.whyNot,
+  };
+}
+
+function markOnWire({ from, state, defect, words, annotations }: Mark): BenchMark {
+  return {
+    from,
+    state,
+    kind: defect.kind,
+    centre: pair(defect.centreMm),
+    box: [...defect.boxMm],
+    area: defect.areaMm2,
+    length: defect.lengthMm,
+    polygon: defect.polygonMm.map((point) => pair(point)),
+    p: state === 'confirmed' ? 1 : defect.p,
+    seenFrom: defect.seenFrom,
+    words: [...words],
+    annotations: [...annotations],
+  };
+}
+
+/** What was weighed of a copy, as the page gets it. */
+export function reportOnWire(
+  { grade, described }: CopyReport,
+  setting: Setting | null,
+): Pick<BenchCopy, 'grade' | 'described'> {
+  return {
+    grade: {
+      service: setting ? grade.scale.service : '',
+      grades: grade.scale.grades.map((name, g) => ({ grade: name, p: grade.p[g] ?? 0 })),
+      copies: setting?.copies.service ?? 0,
+      outcomes: setting?.selection.outcomes ?? 0,
+      looks: grade.looks.map(({ look, gainBits }) => ({ look, bits: gainBits })),
+    },
+    described: described && {
+      compared: described.compared.map((one) => ({
+        ...one,
+        named: [...one.named],
+        unit: UNITS[one.measure],
+      })),
+      unseen: described.unseen.map((one) => ({ ...one })),
+      silent: described.silent,
+    },
+  };
+}
+
+/** The deadlines that press, as the page gets them. */
+export function clockOnWire({ open, unclear }: Clock): BenchCopy['clock'] {
+  return {
+    open: open.map(({ against, startsFrom, startsOn, days, counts, last, left }) => ({
+      ...{ against, startsFrom, startsOn, days, counts, left },
+      last: isoOf(last),
+    })),
+    unclear: unclear.map(({ against, why }) => ({ against, why })),
+  };
+}
+
+type Pair = readonly [number, number];
+
+function pair([a, b]: Pair): [number, number] {
+  return [a, b];
+}
+
+function corners([a, b, c, d]: Corners): [
+  ...[[number, number], [number, number]],
+  ...[[number, number], [number, number]],
+] {
+  return [pair(a), pair(b), pair(c), pair(d)];
+}

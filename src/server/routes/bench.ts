@@ -1,0 +1,58 @@
+import type { Context, Hono } from 'hono';
+import { BenchMarkRequestSchema, BenchOutlineSchema } from '../../contract/index.ts';
+import type { Bench } from '../bench/bench.ts';
+import { bodyOf } from '../body.ts';
+import { Refused } from '../refusal.ts';
+
+/** `GET /api/bench`, `/api/bench/COPY` and its pictures; `POST` its outline and marks. */
+export function addBench(app: Hono, bench: Bench): void {
+  app.get('/api/bench', async (context) => context.json(await bench.list()));
+  app.get('/api/bench/:copy', async (context) =>
+    context.json(await bench.copy(context.req.param('copy'))),
+  );
+  app.post('/api/bench/:copy/outline', async (context) => {
+    const moved = await bodyOf(context, BenchOutlineSchema);
+    return context.json(await bench.outline(context.req.param('copy'), moved));
+  });
+  app.post('/api/bench/:copy/marks', async (context) => {
+    const mark = await bodyOf(context, BenchMarkRequestSchema);
+    return context.json(await bench.mark(context.req.param('copy'), mark));
+  });
+  app.get('/api/bench/:copy/picture/:name', async (context) => {
+    const { copy, name } = context.req.param();
+    const part = partOf(context, ['x', 'y', 'width', 'height']);
+    const area = part && { x: part[0], y: part[1], width: part[2], height: part[3] };
+    return jpeg(context, await bench.picture(copy, name, widthOf(context), area));
+  });
+  app.get('/api/bench/:copy/card/:side', async (context) => {
+    const { copy, side } = context.req.param();
+    if (side !== 'front' && side !== 'back')
+      throw new Refused('bad-request', 'A card has a front and a back.');
+    const part = partOf(context, ['x0', 'y0', 'x1', 'y1']);
+    return jpeg(context, await bench.card(copy, side, widthOf(context), part));
+  });
+}
+
+/** Widest picture that is made for showing, in pixels. */
+const WIDEST = 4096;
+
+function widthOf(context: Context): number {
+  const width = Number(context.req.query('pixels') ?? 1200);
+  if (Number.isInteger(width) && width >= 1 && width <= WIDEST) return width;
+  throw new Refused('bad-request', `Ask for 1 to ${WIDEST} pixels.`);
+}
+
+function partOf(
+  context: Context,
+  names: readonly [string, string, string, string],
+): readonly [number, number, number, number] | null {
+  const texts = names.map((name) => context.req.query(name));
+  if (texts.every((text) => text === undefined)) return null;
+  const numbers = texts.map((text) => Number(text ?? Number.NaN));
+  if (numbers.every(Number.isFinite)) return numbers as unknown as [number, number, number, number];
+  throw new Refused('bad-request', `A part is told by ${names.join(', ')}, all of them numbers.`);
+}
+
+function jpeg(context: Context, bytes: Uint8Array): Response {
+  return context.body(Uint8Array.from(bytes).buffer, 200, { 'content-type': 'image/jpeg' });
+}
