@@ -16,7 +16,16 @@ describe('the guide', async () => {
   const commands = (await named([], 'Commands')).filter((name) => name !== 'help');
 
   it('knows the commands by their help', () => {
-    expect(commands).toEqual(['check', 'date', 'notes', 'examine', 'screen', 'colour', 'open']);
+    expect(commands).toEqual([
+      'check',
+      'date',
+      'notes',
+      'relief',
+      'examine',
+      'screen',
+      'colour',
+      'open',
+    ]);
   });
 
   it.each(commands)('names %s and each of its options', async (command) => {

@@ -86,6 +86,14 @@ function addResearch(program: Command, terminal: Terminal, end: (exit: Exit) => 
 
 function addPictures(program: Command, terminal: Terminal, end: (exit: Exit) => void): void {
   program
+    .command('relief')
+    .description('measure dents from pictures of the front under a lamp that was moved')
+    .argument('<setup>', 'JSON with the pictures and where the lamp stood')
+    .option('--json', 'print JSON')
+    .action(async (file, options) =>
+      end(await (await import('./commands/relief.ts')).relief(file, options, terminal)),
+    );
+  program
     .command('examine')
     .description('measure a copy from its pictures: outline, size, borders, centering, marks')
     .argument('[front]', 'picture of the front, or the folder of a copy’s pictures')

@@ -3,9 +3,10 @@ import { cardMapOf } from '../geometry/card-map.ts';
 import { findOutline } from '../outline/find.ts';
 import type { Outline, OutlineKnown, OutlineTrouble } from '../outline/types.ts';
 import type { Picture } from '../picture.ts';
+import { scratchesOf } from '../surface/scratches.ts';
 import { wearOf } from '../wear/wear.ts';
 import { sizeOf } from './size.ts';
-import type { CopyKnown, FaceAnswer } from './types.ts';
+import type { CopyKnown, FaceAnswer, Limit } from './types.ts';
 
 /** Troubles that leave no outline worth proposing. */
 const NOTHING_TO_PROPOSE: readonly OutlineTrouble[] = [
@@ -45,8 +46,8 @@ export function faceAlong(picture: Picture, outline: Outline, copy: CopyKnown): 
     trouble: null,
     size: sizeOf(outline, known),
     ...frameOf(picture, outline),
-    ...marksOf(picture, outline),
-    looks: looksAt(known),
+    ...marksOf(picture, outline, copy),
+    looks: looksAt(known, copy),
   };
 }
 
@@ -54,17 +55,34 @@ function knownOf(picture: Picture, { sizeMm, dpi }: CopyKnown): OutlineKnown {
   return { sizeMm, dpi: dpi ?? picture.dpi };
 }
 
-function looksAt({ dpi }: OutlineKnown): FaceAnswer['looks'] {
-  return [dpi === null ? 'photo' : 'scan'];
+function looksAt({ dpi }: OutlineKnown, { raking }: CopyKnown): FaceAnswer['looks'] {
+  return [dpi === null ? 'photo' : 'scan', ...(raking.length > 0 ? (['raking'] as const) : [])];
 }
 
 /** Marks and what the picture could not show of them; none where no millimetres are known. */
-function marksOf(picture: Picture, outline: Outline): Pick<FaceAnswer, 'defects' | 'limits'> {
+function marksOf(
+  picture: Picture,
+  outline: Outline,
+  { raking }: CopyKnown,
+): Pick<FaceAnswer, 'defects' | 'limits'> {
   if (outline.sizeMm === null) return { defects: [], limits: [] };
   const map = cardMapOf(outline.corners, outline.sizeMm, outline.lens);
-  const { defects, detectionLimitMm: mm } = wearOf(picture, map);
+  const wear = wearOf(picture, map);
+  // Taken by the same camera, so the card lies where it lay.
+  const lit = raking
+    .filter(
+      ({ picture: { width, height } }) => width === picture.width && height === picture.height,
+    )
+    .map((low) => scratchesOf({ picture: low.picture, map }, { picture, map }, low.azimuthDeg));
   return {
-    defects,
-    limits: mm === null ? [] : [{ kinds: ['corner-wear', 'edge-wear'], mm }],
+    defects: [...wear.defects, ...lit.flatMap(({ defects }) => defects)],
+    limits: [
+      ...limit(['corner-wear', 'edge-wear'], wear.detectionLimitMm),
+      ...lit.flatMap(({ detectionLimitMm }) => limit(['scratch'], detectionLimitMm)),
+    ],
   };
+}
+
+function limit(kinds: Limit['kinds'], mm: number | null): readonly Limit[] {
+  return mm === null ? [] : [{ kinds, mm }];
 }
