@@ -1,7 +1,7 @@
 import { sightOf } from '../render/camera.ts';
 import { truthOf } from '../render/truth.ts';
 import { whiten } from '../render/wear.ts';
-import { chartPicture, cutOf } from './cuts.ts';
+import { chart, truthOfCutOf } from './cuts.ts';
 import { LAMPS, SHOTS, type Shot } from './shots.ts';
 import { SPECIMENS } from './specimens.ts';
 
@@ -25,7 +25,8 @@ export function setupText(id: string): string {
 }
 
 /** The `chart.json` beside the chart: patches with their colour, and those to be measured. */
-export function chartText({ patches, tests, sizePx }: ReturnType<typeof chartPicture>): string {
+export function chartText(): string {
+  const { patches, tests, sizePx } = chart();
   const told = patches.map(({ lab, centrePx }) => ({ lab, centre_px: centrePx, size_px: sizePx }));
   const asked = tests.map(({ centrePx }) => ({ lab: null, centre_px: centrePx, size_px: sizePx }));
   return json({ patches: [...told, ...asked] });
@@ -34,10 +35,10 @@ export function chartText({ patches, tests, sizePx }: ReturnType<typeof chartPic
 /** What is true of every picture of the demo, by its file. */
 export function photosTruthText(): string {
   const shots = SHOTS.map(({ file, scene, seed }) => [file, truthOfShot({ scene, seed })]);
-  const cuts = Object.keys(SPECIMENS).map((id) => [`desk/photos/${id}/cut.jpg`, cutOf(id).truth]);
-  const { patches, tests } = chartPicture();
-  const chart = { patches, testPatches: tests };
-  const all = [...shots, ...cuts, ['desk/photos/hare-1/chart.jpg', chart]];
+  const cuts = Object.keys(SPECIMENS).map((id) => [`desk/photos/${id}/cut.jpg`, truthOfCutOf(id)]);
+  const { patches, tests } = chart();
+  const told = { patches, testPatches: tests };
+  const all = [...shots, ...cuts, ['desk/photos/hare-1/chart.jpg', told]];
   // A line a picture, to a tenth of a micrometre: exact enough, and short enough to be read.
   const lines = all.map(([file, truth]) => `"${file}": ${JSON.stringify(truth, rounded)}`);
   return `{\n${lines.join(',\n')}\n}\n`;

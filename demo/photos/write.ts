@@ -18,10 +18,9 @@ export async function writePhotos(demo: string): Promise<void> {
     await writeJpeg(join(folder, 'cut.jpg'), cutOf(id).picture, 88);
     writeFileSync(join(folder, 'setup.json'), setupText(id));
   }
-  const chart = chartPicture();
   const folder = join(dossier, 'desk', 'photos', 'hare-1');
-  await writeJpeg(join(folder, 'chart.jpg'), chart.picture, 92);
-  writeFileSync(join(folder, 'chart.json'), chartText(chart));
+  await writeJpeg(join(folder, 'chart.jpg'), chartPicture(), 92);
+  writeFileSync(join(folder, 'chart.json'), chartText());
   writeFileSync(join(demo, 'photos-truth.json'), photosTruthText());
 }
 

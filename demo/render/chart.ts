@@ -1,4 +1,4 @@
-import { type Picture, pictureOf } from '../../src/bench/index.ts';
+import { pictureOf } from '../../src/bench/index.ts';
 import { chance } from '../../src/maths/index.ts';
 import { developed } from './develop.ts';
 import { lightOfLab, type Rgb } from './light.ts';
@@ -9,11 +9,12 @@ export interface Patch {
   readonly centrePx: readonly [number, number];
 }
 
-/** A picture of a chart under a warm, uneven lamp; `tests` are patches that a reader is not told. */
+/** A chart as it lies; `tests` are patches that a reader is not told. */
 export interface Chart {
-  readonly picture: Picture;
   readonly patches: readonly Patch[];
   readonly tests: readonly Patch[];
+  /** Pixels of its picture. */
+  readonly size: readonly [width: number, height: number];
   /** Side of a square that lies wholly in a patch. */
   readonly sizePx: number;
 }
@@ -22,8 +23,8 @@ const COLUMNS = 9;
 const PATCH = 84;
 const STEP = 116;
 
-/** Renders a chart of 20 random colours and 7 greys, and these test colours below it. */
-export function renderChart(tests: readonly Rgb[], seed: number): Chart {
+/** A chart of 20 random colours and 7 greys, and these test colours below it. */
+export function chartOf(tests: readonly Rgb[], seed: number): Chart {
   const random = chance(seed);
   const colours = Array.from({ length: 20 }, (): Rgb => randomLab(random));
   const greys = [94, 82, 70, 57, 44, 31, 19].map((l): Rgb => [l, 0, 0]);
@@ -34,19 +35,22 @@ export function renderChart(tests: readonly Rgb[], seed: number): Chart {
         centrePx: [100 + STEP * (i % COLUMNS), 100 + STEP * (row + Math.floor(i / COLUMNS))],
       }),
     );
-  const patches = place([...colours, ...greys], 0);
-  const below = place(tests, 3.4);
-  const [width, height] = [
-    STEP * COLUMNS + 84,
-    Math.ceil(STEP * (4.4 + tests.length / COLUMNS)) + 60,
-  ];
-  const light = exposed([...patches, ...below], width, height);
+  return {
+    patches: place([...colours, ...greys], 0),
+    tests: place(tests, 3.4),
+    size: [STEP * COLUMNS + 84, Math.ceil(STEP * (4.4 + tests.length / COLUMNS)) + 60],
+    sizePx: 56,
+  };
+}
+
+/** The picture of a chart under a warm, uneven lamp; the seed is that of the noise. */
+export function renderChart({ patches, tests, size: [width, height] }: Chart, seed: number) {
+  const light = exposed([...patches, ...tests], width, height);
   const how = {
     ...{ blurPx: 0.8, discPx: 0, readNoise: 0.002, shotNoise: 0.01 },
     ...{ contrastCurve: 0, halo: 0, jpegQuality: 92 },
   };
-  const picture = pictureOf(width, height, developed(light, width, height, how, seed));
-  return { picture, patches, tests: below, sizePx: 56 };
+  return pictureOf(width, height, developed(light, width, height, how, seed));
 }
 
 function randomLab(random: ReturnType<typeof chance>): Rgb {

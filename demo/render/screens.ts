@@ -150,7 +150,11 @@ function coded(light: Float32Array, seed: number): Uint8Array {
   });
 }
 
-function truthOfCut({ printing, sizePx, scanRotationDeg }: Cut, seed: number): Truth {
+/** The truth of a cut: where each screen lies as scanned and as plated. */
+export function truthOfCut(
+  { printing, sizePx, scanRotationDeg }: Omit<Cut, 'lightAt'>,
+  seed: number,
+): Truth {
   const { process, lpi, anglesDeg, registrationMm } = printing;
   const screens = INKS.map((ink, i) => [
     ink,
