@@ -20,6 +20,12 @@ const LONG_MM = 88;
 const COARSE_SD = 0.014;
 const TIP_WEIGHT = 0.7;
 
+/**
+ * What a figure gains by being larger, by the logarithm of its area: frames lie within cards, and
+ * nothing with round tips lies close about a card. Judgement, no source.
+ */
+const OUTWARD = 5;
+
 type Stretch = readonly [number, number, number, number];
 
 /** The best ways to choose each side of a figure among the edges within 9 mm of it. */
@@ -40,7 +46,7 @@ export function choicesNear(
   const tips = tipsOf(reduced, edges, lines, perMm);
   const found: Choice[] = [];
   const half = Math.hypot(reduced.width, reduced.height) / 2;
-  eachCombination(guesses, tips, (pick, score) => {
+  eachCombination(guesses, tips, acrossOf(quad.corners), (pick, score) => {
     if (found.length === count * 8) {
       const last = found[found.length - 1] as Choice;
       if (score <= last.score) return;
@@ -138,10 +144,16 @@ function towards<K extends 'a' | 'b'>(
 function eachCombination(
   guesses: readonly (readonly SideGuess[])[],
   tips: Tips,
+  across: readonly [number, number],
   visit: (pick: readonly number[], score: number) => void,
 ): void {
   const [n0, n1, n2, n3] = guesses.map((of) => of.length) as [number, number, number, number];
-  const worth = guesses.map((of) => of.map(({ evidence }) => Math.log(0.1 + evidence)));
+  const worth = guesses.map((of, i) =>
+    of.map(
+      ({ evidence, from, to }) =>
+        Math.log(0.1 + evidence) + (OUTWARD * (from + to)) / 2 / (across[i % 2] as number),
+    ),
+  );
   const value = (i: number, a: number, b: number) =>
     (worth[i]?.[a] as number) + TIP_WEIGHT * (tips.round[cell(i, a, b)] as number);
   for (let a = 0; a < n0; a++)
@@ -152,6 +164,11 @@ function eachCombination(
         for (let d = 0; d < n3; d++) visit([a, b, c, d], abc + value(2, c, d) + value(3, d, a));
       }
     }
+}
+
+/** Pixels from the first side to the third, and from the second to the fourth. */
+function acrossOf(p: Float64Array): readonly [number, number] {
+  return [(sideOf(p, 1) + sideOf(p, 3)) / 2, (sideOf(p, 0) + sideOf(p, 2)) / 2];
 }
 
 function perMmOf(p: Float64Array, longMm: number | null): number {

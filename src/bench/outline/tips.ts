@@ -15,7 +15,7 @@ const GAP = [
 ] as const;
 
 const ARC = 9;
-const NOISE = 0.012 ** 2;
+const NOISE = 0.006 ** 2;
 
 /** One tip of a figure: the corner, unit vectors along its two sides, pixels a millimetre on each. */
 export interface Tip {
