@@ -24,7 +24,7 @@ const TIP_WEIGHT = 0.7;
  * What a figure gains by being larger, by the logarithm of its area: frames lie within cards, and
  * nothing with round tips lies close about a card. Judgement, no source.
  */
-const OUTWARD = 5;
+const OUTWARD = 3;
 
 type Stretch = readonly [number, number, number, number];
 
