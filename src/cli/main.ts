@@ -42,6 +42,7 @@ function programOf(terminal: Terminal, workbench: Workbench, end: (exit: Exit) =
   addResearch(program, terminal, end);
   addPictures(program, terminal, end);
   addColour(program, terminal, end);
+  addCompare(program, terminal, end);
   program
     .command('open')
     .description('open the workbench in the browser')
@@ -120,6 +121,31 @@ function addPictures(program: Command, terminal: Terminal, end: (exit: Exit) => 
     .option('--json', 'print JSON')
     .action(async (file, options) =>
       end(await (await import('./commands/screen.ts')).screen(file, options, terminal)),
+    );
+}
+
+function addCompare(program: Command, terminal: Terminal, end: (exit: Exit) => void): void {
+  const several = (file: string, before: readonly string[] = []) => [...before, file];
+  program
+    .command('compare')
+    .description('compare a copy with references, or two pictures for being of one specimen')
+    .argument('<picture...>', 'pictures of one face of the copy')
+    .option(
+      '--with <picture>',
+      'a reference, or the other picture; may be given several times',
+      several,
+    )
+    .option('--specimen', 'ask whether the two pictures show one specimen')
+    .option(
+      '--other <picture>',
+      'with --specimen: another copy; may be given several times',
+      several,
+    )
+    .option('--card <size>', 'width and height of the card in mm, such as 63x88')
+    .option('--dpi <number>', 'dots an inch of scans; else what the files state', dotsAnInch)
+    .option('--json', 'print JSON')
+    .action(async (files, options) =>
+      end(await (await import('./commands/compare.ts')).compare(files, options, terminal)),
     );
 }
 

@@ -12,6 +12,8 @@ export interface ShiftAt {
   readonly at: PointMm;
   readonly shift: PointMm;
   readonly weight: number;
+  /** How firmly each coordinate is known, 0 to 1; a coordinate that is not counts for nothing. */
+  readonly held: readonly [x: number, y: number];
 }
 
 /** Half the width of Tukey's weights, in robust standard deviations (`huber:2009`). */
@@ -55,10 +57,10 @@ export function shiftAt({ centreMm: [cx, cy], x, y }: EvenShift, [px, py]: Point
   return [x[0] + x[1] * u + x[2] * v, y[0] + y[1] * u + y[2] * v];
 }
 
-/** How far a seen shift lies from the even one, in millimetres. */
-export function distance(even: EvenShift, { at, shift }: ShiftAt): number {
+/** How far a seen shift lies from the even one, in millimetres, as far as it is known. */
+export function distance(even: EvenShift, { at, shift, held }: ShiftAt): number {
   const [dx, dy] = shiftAt(even, at);
-  return Math.hypot(shift[0] - dx, shift[1] - dy);
+  return Math.hypot(held[0] * (shift[0] - dx), held[1] * (shift[1] - dy));
 }
 
 function biweight(u: number): number {
@@ -73,8 +75,8 @@ function planeOf(
   k: 0 | 1,
 ): readonly [number, number, number] {
   let [s, su, sv, suu, suv, svv, t, tu, tv] = [0, 0, 0, 0, 0, 0, 0, 0, 0];
-  places.forEach(({ at, shift }, i) => {
-    const w = weights[i] as number;
+  places.forEach(({ at, shift, held }, i) => {
+    const w = (weights[i] as number) * held[k];
     const [u, v] = [at[0] - cx, at[1] - cy];
     s += w;
     su += w * u;

@@ -140,7 +140,8 @@ describe('one specimen or two copies', () => {
     const same = compareSpecimens(marked, again, [], SIZE);
     const copy = drawn({ design: 1, print: [0.3, 0.25], plates: [0.07, -0.05], seed: 7 });
     const other = compareSpecimens(marked, copy, [], SIZE);
-    expect(same.log10Lr).toBeGreaterThan(2);
+    // Cut and plates say ten to one and two to one at most without other copies, a mark the rest.
+    expect(same.log10Lr).toBeGreaterThan(1.5);
     expect(other.log10Lr).toBeLessThan(-2);
     expect(other.words).toContain('two copies');
     // One mark that is not seen again says less than one that is.

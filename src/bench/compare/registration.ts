@@ -48,7 +48,8 @@ export function registeredPlanes(
   const places = squaresOf(view).flatMap(({ square, at }): readonly ShiftAt[] => {
     const found = tileShift(first, second, square, from, reach);
     if (!found || found.ncc < 0.5) return [];
-    return [{ at, shift: [found.dx / PX_PER_MM, found.dy / PX_PER_MM], weight: found.ncc ** 2 }];
+    const { dx, dy, ncc, held } = found;
+    return [{ at, shift: [dx / PX_PER_MM, dy / PX_PER_MM], weight: ncc ** 2, held }];
   });
   if (places.length < LEAST.places) return null;
   const { shift, spreadMm } = evenShiftOf(places, middleOf(view));

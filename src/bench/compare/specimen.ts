@@ -20,6 +20,12 @@ const PLACE: Belief = { mean: 0, kappa: 1, nu: 3, sd: 0.3 };
 const TURN: Belief = { mean: 0, kappa: 1, nu: 3, sd: 0.15 };
 const PLATES: Belief = { mean: 0, kappa: 1, nu: 3, sd: 0.04 };
 
+/**
+ * Probability that copies of this printing lie alike: cut in one stack, or printed in perfect
+ * register, so that these numbers tell no two of them apart. Judgement, no source.
+ */
+const ALIKE = { cut: 0.1, plates: 0.5 };
+
 /** Errors that pictures of one specimen share in no standard error: flatness, lens, light. Judgement. */
 const FLOOR = { placeMm: 0.03, turnDeg: 0.03, platesMm: 0.012 };
 
@@ -60,6 +66,14 @@ export function compareSpecimens(
   };
 }
 
+/** One number that a specimen keeps, measured on a pair of pictures and on pairs of different copies. */
+interface Kept {
+  readonly difference: number;
+  readonly se: number;
+  readonly copies: Belief;
+  readonly seen: readonly number[];
+}
+
 function cut(
   pair: Features,
   among: readonly Features[],
@@ -68,24 +82,20 @@ function cut(
 ): readonly Finding[] {
   const middle = [width / 2, height / 2] as const;
   const at = (one: Features) => shiftAt(one.registration.shift, middle);
-  const se = Math.hypot(pair.registration.sdMm, cornerSd, FLOOR.placeMm);
+  // The middle of four corners errs half as much as one of them.
+  const se = Math.hypot(pair.registration.sdMm, cornerSd / 2, FLOOR.placeMm);
   const turnSe = Math.hypot((cornerSd / height) * (180 / Math.PI), FLOOR.turnDeg);
+  const numbers: readonly Kept[] = [
+    { difference: at(pair)[0], se, copies: PLACE, seen: among.map((one) => at(one)[0]) },
+    { difference: at(pair)[1], se, copies: PLACE, seen: among.map((one) => at(one)[1]) },
+    { difference: turnOf(pair), se: turnSe, copies: TURN, seen: among.map(turnOf) },
+  ];
+  const difference = Math.hypot(...at(pair));
   return [
-    fingerprint(
-      'print across in the cut, mm',
-      at(pair)[0],
-      se,
-      PLACE,
-      among.map((x) => at(x)[0]),
-    ),
-    fingerprint(
-      'print along in the cut, mm',
-      at(pair)[1],
-      se,
-      PLACE,
-      among.map((x) => at(x)[1]),
-    ),
-    fingerprint('turn of the print, degrees', turnOf(pair), turnSe, TURN, among.map(turnOf)),
+    {
+      what: 'place and turn of the print in the cut, mm',
+      ...{ whereMm: null, difference, sd: se, log10Lr: keptRatio(numbers, ALIKE.cut) },
+    },
   ];
 }
 
@@ -98,38 +108,57 @@ function plates(pair: Features, among: readonly Features[]): readonly Finding[] 
   if (!own) return [];
   const se = Math.hypot(own.sdMm, FLOOR.platesMm);
   const known = among.flatMap(({ plates: other }) => (other ? [other] : []));
-  return (['red', 'blue'] as const).flatMap((ink) =>
-    ([0, 1] as const).map((k) =>
-      fingerprint(
-        `${ink} on green, ${k === 0 ? 'across' : 'along'}, mm`,
-        own[ink][k],
-        se,
-        PLATES,
-        known.map((other) => other[ink][k]),
-      ),
-    ),
+  const numbers = (['red', 'blue'] as const).flatMap((ink) =>
+    ([0, 1] as const).map((k): Kept => {
+      const seen = known.map((other) => other[ink][k]);
+      return { difference: own[ink][k], se, copies: PLATES, seen };
+    }),
   );
+  const difference = Math.max(Math.hypot(...own.red), Math.hypot(...own.blue));
+  return [
+    {
+      what: 'red and blue on green, mm',
+      ...{ whereMm: null, difference, sd: se, log10Lr: keptRatio(numbers, ALIKE.plates) },
+    },
+  ];
 }
 
-/** One number that a specimen keeps: its difference is the error alone, or two copies' difference. */
-function fingerprint(
-  what: string,
-  difference: number,
-  se: number,
-  copies: Belief,
-  seen: readonly number[],
-): Finding {
-  // Two copies differ by the root of two of what each lies from their mean.
-  const belief = learned({ ...copies, sd: copies.sd * Math.SQRT2 }, seen);
+/**
+ * The ratio for numbers that a specimen keeps. Two copies either lie alike, so that the numbers tell
+ * nothing, or differ as `copies` says; which of the two holds for this printing is learned from pairs
+ * of different copies, from `alike` on.
+ */
+function keptRatio(numbers: readonly Kept[], alike: number): number {
+  const sum = (of: (kept: Kept) => number) => numbers.reduce((total, kept) => total + of(kept), 0);
   // Errors of measurement with four degrees of freedom: their tails are longer than stated.
-  const same = logT(difference, 4, se);
-  return {
-    what,
-    whereMm: null,
-    difference,
-    sd: se,
-    log10Lr: log10Ratio(same, logNext({ ...belief, mean: 0 }, difference, se)),
-  };
+  const error = (value: number, se: number) => logT(value, 4, se);
+  const same = sum(({ difference, se }) => error(difference, se));
+  const seenAlike =
+    Math.log(alike) +
+    sum(({ seen, se }) => seen.reduce((total, value) => total + error(value, se), 0));
+  const seenApart =
+    Math.log(1 - alike) +
+    sum(({ seen, se, copies }) =>
+      seen.reduce(
+        (total, value, j) => total + logNext(apartAfter(copies, seen.slice(0, j)), value, se),
+        0,
+      ),
+    );
+  const apart = sum(({ difference, se, seen, copies }) =>
+    logNext(apartAfter(copies, seen), difference, se),
+  );
+  const other = logSum(seenAlike + same, seenApart + apart) - logSum(seenAlike, seenApart);
+  return log10Ratio(same, other);
+}
+
+/** How pairs of copies differ after some pairs were seen: about nothing, by the root of two of a copy's own. */
+function apartAfter(copies: Belief, seen: readonly number[]): Belief {
+  return { ...learned({ ...copies, sd: copies.sd * Math.SQRT2 }, seen), mean: 0 };
+}
+
+function logSum(a: number, b: number): number {
+  const most = Math.max(a, b);
+  return most + Math.log(Math.exp(a - most) + Math.exp(b - most));
 }
 
 /** Marks of one kind nearer than this are taken for one. */

@@ -13,7 +13,12 @@ export interface TileShift {
   readonly dy: number;
   /** Normalised correlation at the best whole shift, −1 to 1. */
   readonly ncc: number;
+  /** How firmly each way is held, 0 to 1: along a single line a square slides without a difference. */
+  readonly held: readonly [x: number, y: number];
 }
+
+/** Fall of the correlation within a pixel at which a way is held in full. Judgement, no source. */
+const FIRM = 0.04;
 
 /**
  * The shift that carries a square of `a` to its like in `b`, in pixels, by the largest normalised
@@ -44,7 +49,10 @@ export function tileShift(
   }
   if (!(score(i, j) > 0) || i === 0 || j === 0 || i === span - 1 || j === span - 1) return null;
   const ncc = score(i, j);
+  const held = (before: number, after: number) =>
+    Math.min(1, Math.max(0, (2 * ncc - before - after) / FIRM));
   return {
+    held: [held(score(i - 1, j), score(i + 1, j)), held(score(i, j - 1), score(i, j + 1))],
     dx: around[0] + i - reach + between(score(i - 1, j), ncc, score(i + 1, j)),
     dy: around[1] + j - reach + between(score(i, j - 1), ncc, score(i, j + 1)),
     ncc,

@@ -4,7 +4,7 @@ import type { SizeMm } from '../../bench/index.ts';
 import { PictureFault } from '../../host/index.ts';
 import { dossierIn, reasonOf } from '../dossier.ts';
 import { answerOf } from '../examine/answer.ts';
-import { cardOf, dpiOf, type Job, type RakingFile } from '../examine/job.ts';
+import { cardIn, cardOf, dpiOf, type Job, type RakingFile } from '../examine/job.ts';
 import { answersTo } from '../examine/jobs.ts';
 import { type Measured, measured } from '../examine/measure.ts';
 import { photosIn } from '../examine/photos.ts';
@@ -98,11 +98,6 @@ async function folderOf(front: string, copy: string | undefined): Promise<string
 async function cardOfDossier(folder: string): Promise<SizeMm | null> {
   const { width_mm: width, height_mm: height } = (await dossierIn(folder)).manifest;
   return width !== null && height !== null ? cardOf([width, height]) : null;
-}
-
-function cardIn(text: string) {
-  const match = /^(\d+(?:\.\d+)?)\s*[x×]\s*(\d+(?:\.\d+)?)$/i.exec(text);
-  return cardOf(match ? [Number(match[1]), Number(match[2])] : text);
 }
 
 /** `PICTURE` or `PICTURE@AZIMUTH`. */

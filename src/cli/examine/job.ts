@@ -49,6 +49,12 @@ export function cardOf(value: unknown): SizeMm {
   );
 }
 
+/** Width and height of a card written as `63x88`. Throws `WrongCall` for what no card is. */
+export function cardIn(text: string): SizeMm {
+  const match = /^(\d+(?:\.\d+)?)\s*[x×]\s*(\d+(?:\.\d+)?)$/i.exec(text);
+  return cardOf(match ? [Number(match[1]), Number(match[2])] : text);
+}
+
 /** Dots an inch, checked. Throws `WrongCall` for what no scanner gives. */
 export function dpiOf(value: unknown): number {
   if (typeof value === 'number' && value >= DPI[0] && value <= DPI[1]) return value;
