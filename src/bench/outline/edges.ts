@@ -96,8 +96,11 @@ export function supportAt(edges: Edges, x: number, y: number, nx: number, ny: nu
     const py = Math.round(y + off * ny);
     if (px < 0 || py < 0 || px >= edges.width || py >= edges.height) continue;
     const i = py * edges.width + px;
+    const weight = edges.weight[i] as number;
+    if (weight <= best) continue;
     const along = (edges.nx[i] as number) * nx + (edges.ny[i] as number) * ny;
-    const support = (edges.weight[i] as number) * along ** 4;
+    const square = along * along;
+    const support = weight * square * square;
     if (support > best) best = support;
   }
   return best;

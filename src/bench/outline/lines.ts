@@ -121,7 +121,8 @@ export function settledLine(edges: Edges, line: Line): Line {
       if (x < 1 || y < 1 || x >= edges.width - 1 || y >= edges.height - 1) continue;
       const i = y * edges.width + x;
       const along = (edges.nx[i] as number) * nx + (edges.ny[i] as number) * ny;
-      const weight = (edges.weight[i] as number) * along ** 8;
+      const fourth = along * along * along * along;
+      const weight = (edges.weight[i] as number) * fourth * fourth;
       const ownT = (y - cy) * nx - (x - cx) * ny;
       const ownU = (x - cx) * nx + (y - cy) * ny - line.c;
       w += weight;

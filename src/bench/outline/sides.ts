@@ -24,6 +24,8 @@ const colours = new Float32Array(ALONG * MOST_ACROSS * 3);
 const changes = new Float32Array(ALONG * MOST_ACROSS * 3);
 const support = new Float32Array(ALONG * MOST_ACROSS);
 const energy = new Float32Array(ALONG * MOST_ACROSS);
+/** The most support within a pixel across. */
+const widest = new Float32Array(ALONG * MOST_ACROSS);
 const summed = new Float64Array(MOST_ACROSS * 5);
 
 /** Lines near the stretch from (ax, ay) to (bx, by), within `reach` pixels, that may be the side. */
@@ -97,15 +99,20 @@ function fillBand(
         sum += change * change;
       }
       energy[at] = sum;
+      widest[at] = Math.max(
+        support[at] as number,
+        support[at - 1] as number,
+        support[at + 1] as number,
+      );
     }
 }
 
 function ownSupport(edges: Edges, x: number, y: number, nx: number, ny: number): number {
   if (x < 0 || y < 0 || x >= edges.width || y >= edges.height) return 0;
   const i = y * edges.width + x;
-  return (
-    (edges.weight[i] as number) * ((edges.nx[i] as number) * nx + (edges.ny[i] as number) * ny) ** 4
-  );
+  const along = (edges.nx[i] as number) * nx + (edges.ny[i] as number) * ny;
+  const square = along * along;
+  return (edges.weight[i] as number) * square * square;
 }
 
 /** Sums over the length, for every offset at one slope: change of three colours, energy, support. */
