@@ -5,6 +5,7 @@ import {
   createRouter,
   lazyRouteComponent,
 } from '@tanstack/react-router';
+import { Bench } from '../bench/Bench.tsx';
 import { Chronology } from '../chronology/index.ts';
 import { Faults } from '../faults/Faults.tsx';
 import { Leads } from '../leads/Leads.tsx';
@@ -29,6 +30,12 @@ const chronology = createRoute({
   validateSearch: readSearch,
 });
 
+const copy = createRoute({
+  getParentRoute: () => root,
+  path: '/bench/$id',
+  component: lazyRouteComponent(() => import('../bench/CopyPage.tsx'), 'CopyPage'),
+});
+
 const begin = createRoute({
   getParentRoute: () => root,
   path: '/begin',
@@ -46,6 +53,8 @@ export const router = createRouter({
     at('/products/$id', ProductPage),
     at('/sources', Sources),
     at('/sources/$id', SourcePage),
+    at('/bench', Bench),
+    copy,
     at('/slips', Slips),
     at('/leads', Leads),
     at('/faults', Faults),

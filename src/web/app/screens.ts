@@ -4,6 +4,7 @@ export const SCREENS = [
   ['/printings', 'Printings'],
   ['/products', 'Products'],
   ['/sources', 'Sources'],
+  ['/bench', 'Bench'],
   ['/slips', 'Slips'],
   ['/leads', 'Leads'],
   ['/faults', 'Faults'],

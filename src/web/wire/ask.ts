@@ -17,6 +17,15 @@ export function token(): string {
 
 /** Asks the server of this page; throws `Refused` with its sentence where it says no. */
 export async function ask<T>(path: string, body?: unknown, signal?: AbortSignal): Promise<T> {
+  return (await (await answer(path, body, signal)).json()) as T;
+}
+
+/** Asks for a picture; throws `Refused` as `ask` does. */
+export async function askPicture(path: string, signal?: AbortSignal): Promise<Blob> {
+  return await (await answer(path, undefined, signal)).blob();
+}
+
+async function answer(path: string, body?: unknown, signal?: AbortSignal): Promise<Response> {
   const headers: Record<string, string> = { 'x-printlore-token': token() };
   if (body !== undefined) headers['content-type'] = 'application/json';
   const response = await fetch(path, {
@@ -31,7 +40,7 @@ export async function ask<T>(path: string, body?: unknown, signal?: AbortSignal)
       'Printlore does not answer. Is it still running in its terminal?',
     );
   });
-  if (response.ok) return (await response.json()) as T;
+  if (response.ok) return response;
   const refusal = (await response.json().catch(() => undefined)) as Refusal | undefined;
   throw new Refused(
     refusal?.error?.code ?? String(response.status),

@@ -1,0 +1,84 @@
+import { useState } from 'react';
+import type { BenchSide } from '../../contract/index.ts';
+import { CardView } from './CardView.tsx';
+import { PictureView } from './PictureView.tsx';
+import { TakingPictures } from './TakingPictures.tsx';
+import type { CopyWork } from './useCopyWork.ts';
+
+const SIDES: readonly BenchSide[] = ['front', 'back'];
+const WAYS = {
+  card: 'Straight down',
+  still: 'As taken',
+  raking: 'Raking light',
+  lamp: 'Lamps in turn',
+} as const;
+type Way = keyof typeof WAYS;
+
+/** The pictures of a face, one way of looking after the other. */
+export function Easel({ work }: { readonly work: CopyWork }) {
+  const { copy, side, face } = work;
+  const sure = face !== null && sureOf(work);
+  const [wanted, setWay] = useState<Way>();
+  const [lamp, setLamp] = useState(0);
+  const own = copy.pictures.filter((one) => one.side === side);
+  const ways = (Object.keys(WAYS) as Way[]).filter((way) =>
+    way === 'card' ? sure : own.some(({ light }) => light === way),
+  );
+  const way = wanted && ways.includes(wanted) ? wanted : (ways[0] ?? 'still');
+  const shown = own.filter(({ light }) => light === way);
+  const picture = shown[Math.min(lamp, shown.length - 1)];
+  return (
+    <>
+      <div className="filters">
+        {SIDES.map((one) => (
+          <Choice
+            key={one}
+            on={one === side}
+            words={one === 'front' ? 'Front' : 'Back'}
+            act={() => work.turn(one)}
+          />
+        ))}
+        <span className="gap" />
+        {ways.map((one) => (
+          <Choice key={one} on={one === way} words={WAYS[one]} act={() => setWay(one)} />
+        ))}
+      </div>
+      {face?.whyNot ? <p className="slip-note">{face.whyNot}</p> : null}
+      {way === 'lamp' && shown.length > 1 ? (
+        <label className="lamp">
+          Lamp {picture?.lamp}
+          <input
+            type="range"
+            min={0}
+            max={shown.length - 1}
+            value={lamp}
+            onChange={(event) => setLamp(Number(event.target.value))}
+          />
+        </label>
+      ) : null}
+      {way === 'card' && face ? <CardView work={work} face={face} /> : null}
+      {way !== 'card' && picture ? (
+        <PictureView work={work} name={picture.name} still={way === 'still'} />
+      ) : null}
+      {own.length === 0 ? <TakingPictures copy={copy.id} side={side} /> : null}
+    </>
+  );
+}
+
+function sureOf({ face }: CopyWork): boolean {
+  return face?.outline !== null && (face?.outline.p ?? 0) >= 0.5 && face?.size !== null;
+}
+
+interface ChoiceProps {
+  readonly on: boolean;
+  readonly words: string;
+  readonly act: () => void;
+}
+
+function Choice({ on, words, act }: ChoiceProps) {
+  return (
+    <button type="button" className="choice" aria-pressed={on} onClick={act}>
+      {words}
+    </button>
+  );
+}

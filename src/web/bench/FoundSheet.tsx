@@ -1,0 +1,24 @@
+import { Marked } from '../marks/index.ts';
+import { Clock } from './Clock.tsx';
+import { Described } from './Described.tsx';
+import { MarkTable } from './MarkTable.tsx';
+import { Measured } from './Measured.tsx';
+import { Proof } from './Proof.tsx';
+import { sayFound } from './tell.ts';
+import type { CopyWork } from './useCopyWork.ts';
+
+/** The sheet at the right: what the pictures say of the copy. */
+export function FoundSheet({ work }: { readonly work: CopyWork }) {
+  const { copy, face } = work;
+  return (
+    <aside className="why-sheet found-sheet" aria-labelledby="found-heading">
+      <h2 id="found-heading">What was found</h2>
+      <Marked why={sayFound(copy)} />
+      {face ? <MarkTable work={work} face={face} /> : null}
+      {face ? <Measured face={face} /> : null}
+      <Described described={copy.described} />
+      <Proof grade={copy.grade} />
+      <Clock clock={copy.clock} />
+    </aside>
+  );
+}

@@ -1,0 +1,70 @@
+import { useEffect, useState } from 'react';
+import { usePicture } from '../wire/index.ts';
+import type { Part } from './part.ts';
+import type { View } from './useView.ts';
+
+/** Asks for the whole, or for a part of it, that many pixels wide. */
+export type PathFor = (part: Part | null, pixels: number) => string;
+
+interface Props {
+  readonly view: View;
+  readonly box: Part;
+  readonly path: PathFor;
+  readonly stamp: string;
+}
+
+/** The picture in its box: the whole at once, the part that is shown in full detail as it comes. */
+export function Photograph({ view, box, path, stamp }: Props) {
+  const { part, size, zoom } = view;
+  const pixels = pixelsFor(box.width);
+  const base = usePicture(path(null, pixels), stamp);
+  const still = useSettled(part);
+  const detail = usePicture(zoom > 1.01 ? path(still, pixels) : null, stamp);
+  const scale = box.width / part.width;
+  const drawn = (of: Part, address: string | undefined) =>
+    address ? (
+      <image
+        href={address}
+        x={(of.x - part.x) * scale}
+        y={(of.y - part.y) * scale}
+        width={of.width * scale}
+        height={of.height * scale}
+        preserveAspectRatio="none"
+      />
+    ) : null;
+  return (
+    <svg
+      x={box.x}
+      y={box.y}
+      width={box.width}
+      height={box.height}
+      className="photograph"
+      aria-hidden="true"
+    >
+      <rect className="ground" width={box.width} height={box.height} />
+      {drawn({ x: 0, y: 0, width: size[0], height: size[1] }, base.address)}
+      {zoom > 1.01 ? drawn(still, detail.address) : null}
+      {base.error ? (
+        <text x={12} y={24}>
+          {base.error.message}
+        </text>
+      ) : null}
+    </svg>
+  );
+}
+
+/** Pixels that fill a box on this screen, in few sizes, so that the same are asked for again. */
+function pixelsFor(width: number): number {
+  const wanted = width * window.devicePixelRatio * 1.25;
+  return Math.min(4096, Math.max(400, Math.ceil(wanted / 400) * 400));
+}
+
+/** The part once it has stood still for a moment. */
+function useSettled(part: Part): Part {
+  const [still, setStill] = useState(part);
+  useEffect(() => {
+    const timer = window.setTimeout(() => setStill(part), 180);
+    return () => window.clearTimeout(timer);
+  }, [part]);
+  return still;
+}

@@ -1,0 +1,74 @@
+import { keepPreviousData, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import { useEffect, useState } from 'react';
+import type { BenchCopy, BenchList, BenchMarkRequest, BenchOutline } from '../../contract/index.ts';
+import { ask, askPicture } from './ask.ts';
+import { DOSSIER } from './queries.ts';
+
+/** The copies and their pictures, asked anew where the dossier has changed. */
+export function useBenchList(version: number) {
+  return useQuery({
+    queryKey: ['bench', version],
+    queryFn: ({ signal }) => ask<BenchList>('/api/bench', undefined, signal),
+    placeholderData: keepPreviousData,
+    refetchOnMount: 'always',
+  });
+}
+
+/** One copy, measured; the last answer stays while it is measured anew. */
+export function useBenchCopy(id: string, version: number) {
+  return useQuery({
+    queryKey: ['bench-copy', id, version],
+    queryFn: ({ signal }) => ask<BenchCopy>(pathOf(id), undefined, signal),
+    placeholderData: keepPreviousData,
+    refetchOnMount: 'always',
+    retry: false,
+  });
+}
+
+/** What a hand does to a copy: it moves the outline, or adds and judges marks. */
+export type BenchStep =
+  | { readonly to: 'outline'; readonly body: BenchOutline }
+  | { readonly to: 'marks'; readonly body: BenchMarkRequest };
+
+/** Makes a step at the bench; what only tries an outline changes nothing. */
+export function useBenchStep(id: string, version: number, trouble: (sentence: string) => void) {
+  const client = useQueryClient();
+  return useMutation({
+    scope: { id: 'changes' },
+    mutationFn: ({ to, body }: BenchStep) => ask<BenchCopy>(`${pathOf(id)}/${to}`, body),
+    onSuccess: async (copy, { to, body }) => {
+      if (to === 'outline' && !body.keep) return;
+      client.setQueryData(['bench-copy', id, version], copy);
+      await client.invalidateQueries({ queryKey: DOSSIER });
+    },
+    onError: (error) => trouble(error.message),
+  });
+}
+
+/** Address of a copy at the server. */
+export function pathOf(id: string): string {
+  return `/api/bench/${encodeURIComponent(id)}`;
+}
+
+/** A picture as an address that the page can show; `stamp` tells one state of it from the next. */
+export function usePicture(path: string | null, stamp: string) {
+  const { data, error, isFetching } = useQuery({
+    queryKey: ['bench-picture', path, stamp],
+    enabled: path !== null,
+    queryFn: ({ signal }) => askPicture(path ?? '', signal),
+    gcTime: 60_000,
+    staleTime: Number.POSITIVE_INFINITY,
+    retry: false,
+  });
+  const [address, setAddress] = useState<string>();
+  useEffect(() => {
+    if (!data) {
+      setAddress(undefined);
+      return;
+    }
+    const made = URL.createObjectURL(data);
+    setAddress(made);
+    return () => URL.revokeObjectURL(made);
+  }, [data]);
+  return { address, error, isFetching };
+}
