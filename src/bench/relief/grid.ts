@@ -62,20 +62,36 @@ export function centreOf(grid: Grid, i: number, j: number): PointPx {
   return [grid.left + (i + 0.5) * grid.block - 0.5, grid.top + (j + 0.5) * grid.block - 0.5];
 }
 
-/** Mean luminance of each block in linear light, the picture taken as moved by whole pixels. */
+/** Mean luminance of each block in linear light, the picture taken as moved by so many pixels. */
 export function lightOf(picture: Picture, grid: Grid, moved: PointPx = [0, 0]): Float32Array {
   const { block, width, height } = grid;
-  const tables = LUMINANCE.map((weight) =>
-    lightTable(picture).map((light) => (light * weight) / (block * block)),
-  ) as [Float32Array, Float32Array, Float32Array];
   const out = new Float32Array(width * height);
-  const left = grid.left + Math.round(moved[0]);
-  const top = grid.top + Math.round(moved[1]);
-  for (let row = 0; row < height * block; row++) {
-    const y = Math.min(Math.max(top + row, 0), picture.height - 1);
-    addRow(picture, tables, y, left, block, out, Math.floor(row / block) * width, width);
+  for (const { whole, share } of wholeShifts(moved)) {
+    const tables = LUMINANCE.map((weight) =>
+      lightTable(picture).map((light) => (light * weight * share) / (block * block)),
+    ) as [Float32Array, Float32Array, Float32Array];
+    const left = grid.left + whole[0];
+    const top = grid.top + whole[1];
+    for (let row = 0; row < height * block; row++) {
+      const y = Math.min(Math.max(top + row, 0), picture.height - 1);
+      addRow(picture, tables, y, left, block, out, Math.floor(row / block) * width, width);
+    }
   }
   return out;
+}
+
+/** The up to four whole shifts between which a shift lies, with their shares of a bilinear reading. */
+export function wholeShifts([x, y]: PointPx): readonly {
+  readonly whole: PointPx;
+  readonly share: number;
+}[] {
+  const [left, top] = [Math.floor(x), Math.floor(y)];
+  return [0, 1].flatMap((down) =>
+    [0, 1].flatMap((right) => {
+      const share = Math.abs(1 - right - (x - left)) * Math.abs(1 - down - (y - top));
+      return share > 0 ? [{ whole: [left + right, top + down] as const, share }] : [];
+    }),
+  );
 }
 
 function addRow(

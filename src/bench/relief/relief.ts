@@ -4,11 +4,12 @@ import { type Candidate, candidatesOf } from './candidates.ts';
 import { dentFit } from './dent-fit.ts';
 import { SHAPE, SHAPE_SIZE } from './dent-shape.ts';
 import { flatLight } from './flat-light.ts';
-import { gridOver, lightOf, pixelsPerMm } from './grid.ts';
+import { type Grid, gridOver, pixelsPerMm } from './grid.ts';
 import { dentOf } from './judge.ts';
 import type { Doubtful, Lighting } from './lighting.ts';
 import { limitsOf } from './limits.ts';
 import { responsesOf } from './matched.ts';
+import { LEAST_PICTURES, type SameSet, sameSetOf, tooFew } from './same-set.ts';
 import { samplesOf } from './samples.ts';
 import { slopesOf } from './slopes.ts';
 import type { Ball, LampPicture, LampUsed, Relief, ReliefDefect } from './types.ts';
@@ -30,11 +31,20 @@ export function reliefOf(
   ball: Ball | null,
 ): Relief {
   const lamps = lampsUsed(pictures, map, ball);
-  const faults = faultsOf(pictures, lamps);
+  const unfit = faultsOf(pictures, lamps);
   const first = pictures[0];
-  if (!first || faults.length > 0) return { defects: [], lamps, limits: [], faults, slopes: null };
+  if (!first || unfit.length > 0) return nothing(lamps, unfit);
   const grid = gridOver(map, first.picture);
-  const lights = pictures.map(({ picture }) => lightOf(picture, grid));
+  const set = sameSetOf(pictures, lamps, map, grid);
+  if (set.placed.length < LEAST_PICTURES) return nothing(set.lamps, set.faults);
+  return measured(set, map, grid);
+}
+
+function nothing(lamps: readonly LampUsed[], faults: readonly string[]): Relief {
+  return { defects: [], lamps, limits: [], faults, slopes: null };
+}
+
+function measured({ placed, lights, lamps, faults }: SameSet, map: CardMap, grid: Grid): Relief {
   const samples = samplesOf(map, grid, lights);
   const lighting = flatLight(
     lamps.map(({ placeMm }) => placeMm),
@@ -44,7 +54,6 @@ export function reliefOf(
   );
   const slopes = slopesOf(map, grid, lights, lighting);
   const responses = responsesOf(slopes);
-  const placed = pictures.map(({ picture }): Placed => ({ picture, moved: [0, 0] }));
   const defects = candidatesOf(map, grid, responses)
     .map((candidate) => fitted(candidate, placed, map, lighting, lamps))
     .filter(({ p }) => p > 0.05);
@@ -66,10 +75,7 @@ function lampsUsed(
 function faultsOf(pictures: readonly LampPicture[], lamps: readonly LampUsed[]): readonly string[] {
   const faults: string[] = [];
   const { width, height } = pictures[0]?.picture ?? { width: 0, height: 0 };
-  if (pictures.length < 4)
-    faults.push(
-      `Depth needs at least 4 pictures under a lamp that was moved, found ${pictures.length}.`,
-    );
+  if (pictures.length < LEAST_PICTURES) faults.push(tooFew(pictures.length));
   if (pictures.some(({ picture }) => picture.width !== width || picture.height !== height))
     faults.push(
       'The pictures differ in size: take all of them with the camera fixed and nothing cropped.',

@@ -8,6 +8,8 @@ import type { Slopes } from './slopes.ts';
 export interface LampPicture {
   readonly picture: Picture;
   readonly lampMm: PlaceMm | null;
+  /** What faults call it; its number where it has none. */
+  readonly name?: string;
 }
 
 /** A matt ball that lies beside the card, as the first picture shows it. */

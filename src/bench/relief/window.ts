@@ -2,6 +2,7 @@ import { type CardMap, cardPointOf, pixelOf } from '../geometry/card-map.ts';
 import type { PointMm, PointPx } from '../geometry/points.ts';
 import { lightTable } from '../light/srgb.ts';
 import type { Picture } from '../picture.ts';
+import { wholeShifts } from './grid.ts';
 import { LAMP_STRIDE, type Lighting, lampsAt } from './lighting.ts';
 
 /** A round cut of every picture about a point of the card, in blocks of pixels. */
@@ -127,20 +128,21 @@ function readLight(
 ): void {
   const table = lightTable(picture);
   const { width, height, samples } = picture;
-  const share = 1 / (block * block);
-  const shiftX = Math.round(moved[0]);
-  const shiftY = Math.round(moved[1]);
-  places.forEach(({ left, top }, i) => {
-    const at = (i * lamps + k) * 3;
-    for (let row = top + shiftY; row < top + shiftY + block; row++)
-      for (let column = left + shiftX; column < left + shiftX + block; column++) {
-        const inX = Math.min(Math.max(column, 0), width - 1);
-        const from = (Math.min(Math.max(row, 0), height - 1) * width + inX) * 3;
-        for (let c = 0; c < 3; c++)
-          light[at + c] =
-            (light[at + c] as number) + share * (table[samples[from + c] as number] as number);
-      }
-  });
+  for (const { whole, share } of wholeShifts(moved)) {
+    const [shiftX, shiftY] = whole;
+    const each = share / (block * block);
+    places.forEach(({ left, top }, i) => {
+      const at = (i * lamps + k) * 3;
+      for (let row = top + shiftY; row < top + shiftY + block; row++)
+        for (let column = left + shiftX; column < left + shiftX + block; column++) {
+          const inX = Math.min(Math.max(column, 0), width - 1);
+          const from = (Math.min(Math.max(row, 0), height - 1) * width + inX) * 3;
+          for (let c = 0; c < 3; c++)
+            light[at + c] =
+              (light[at + c] as number) + each * (table[samples[from + c] as number] as number);
+        }
+    });
+  }
 }
 
 /** Share of the light by which any simple model of a surface errs (Judgement, no source). */
