@@ -21,12 +21,12 @@ const DETAIL_MM = 1.2;
 /** Blocks from one point compared to the next, for whole shifts and for their fractions. */
 const COARSE = 4;
 const FINE = 2;
-/** A difference beyond this is a mark, gloss or shadow, and pulls no more than this. */
+/** A difference beyond this is a mark, gloss or shadow, and weighs less (Huber's weights). */
 const MOST = 0.25;
 
 /**
  * Shift and turn of a card between two pictures: the whole blocks by which the print's detail
- * correlates best, then least squares on its changes (`lucas:1981`), contrast free. Null where the
+ * correlates best, then weighted least squares on its changes (`lucas:1981`), contrast free. Null where the
  * print has no detail to tell it by.
  */
 export function movedBetween(
@@ -119,18 +119,19 @@ function refined(
   let power = 0;
   for (const i of points) power += (a[i] as number) ** 2;
   if (!(power > LEAST_DETAIL * points.length) || points.length < 50) return null;
-  const at = placer(width, height, [sx, sy, 0]);
-  for (let round = 0; round < 6; round++) {
+  const at = placer(width, height, [sx, sy, 0, 1]);
+  for (let round = 0; round < 12; round++) {
     const step = stepOf(a, b, width, points, at);
     for (let k = 0; k < 3; k++) at.theta[k] = (at.theta[k] as number) - (step[k] as number);
+    at.theta[3] = (at.theta[3] as number) + (step[3] as number);
     if (Math.hypot(step[0] as number, step[1] as number) < 1e-3) break;
   }
-  const [x, y, turn] = at.theta as [number, number, number];
+  const [x, y, turn] = at.theta as [number, number, number, number];
   const likeness = likenessOf(points, a, (i) => sampled(b, width, at(i)));
   return { blocks: [x, y], turn, likeness };
 }
 
-/** Where a block of the first picture lies in another one, for a shift and a turn about the middle. */
+/** Where a block of the first picture lies in another one, for a shift, a turn about the middle and a contrast. */
 function placer(width: number, height: number, theta: number[]) {
   const place = (i: number): PointPx => {
     const [sx, sy, turn] = theta as [number, number, number];
@@ -169,12 +170,13 @@ function stepOf(
     const x = (i % width) - at.centre[0];
     const y = Math.floor(i / width) - at.centre[1];
     row.set([across, down, down * x - across * y, a[i] as number]);
-    const off = sampled(b, width, at(i)) - (a[i] as number);
-    const left = Math.min(Math.max(off, -MOST), MOST);
+    const off = sampled(b, width, at(i)) - (at.theta[3] as number) * (a[i] as number);
+    const weight = Math.min(1, MOST / Math.abs(off));
     for (let j = 0; j < 4; j++) {
-      right[j] = (right[j] as number) + (row[j] as number) * left;
+      const weighed = weight * (row[j] as number);
+      right[j] = (right[j] as number) + weighed * off;
       for (let k = 0; k < 4; k++)
-        normal[j * 4 + k] = (normal[j * 4 + k] as number) + (row[j] as number) * (row[k] as number);
+        normal[j * 4 + k] = (normal[j * 4 + k] as number) + weighed * (row[k] as number);
     }
   }
   for (let j = 0; j < 4; j++) normal[j * 5] = (normal[j * 5] as number) * (1 + 1e-9) + 1e-12;

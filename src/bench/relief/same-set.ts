@@ -79,7 +79,7 @@ function movedFault(name: string, moved: Moved, grid: Grid): string | null {
   if (mm > TAKEN_OUT_MM)
     return `${name} shows the card ${mm.toFixed(2)} mm from where it lies in the first picture: ${again}.`;
   if (cornersMm(moved, grid) > TURN_MM)
-    return `${name} shows the card turned by ${((Math.abs(moved.turn) * 180) / Math.PI).toFixed(2)} degrees against the first picture: ${again}.`;
+    return `${name} shows the card turned by ${((Math.abs(moved.turn) * 180) / Math.PI).toFixed(1)} degrees against the first picture: ${again}.`;
   return null;
 }
 

@@ -1,3 +1,4 @@
+import { basename } from 'node:path';
 import { cardMapOf, findOutline, type Relief, reliefOf } from '../../bench/index.ts';
 import { type DecodedPicture, decodePicture, PictureFault } from '../../host/index.ts';
 import { asStored, defectJson } from '../examine/answer.ts';
@@ -23,7 +24,11 @@ export async function relief(
   const found =
     outline &&
     reliefOf(
-      pictures.map((picture, i) => ({ picture, lampMm: setup.pictures[i]?.lampMm ?? null })),
+      pictures.map((picture, i) => ({
+        picture,
+        lampMm: setup.pictures[i]?.lampMm ?? null,
+        name: basename(setup.pictures[i]?.file ?? ''),
+      })),
       cardMapOf(outline.corners, setup.cardMm, outline.lens),
       setup.ball,
     );
