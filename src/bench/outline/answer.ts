@@ -24,7 +24,7 @@ export function fineOutline(
     ? known.dpi / 25.4
     : long / (known.sizeMm ? Math.max(...known.sizeMm) : USUAL_LONG_MM);
   const aspect = known.sizeMm ? known.sizeMm[0] / known.sizeMm[1] : null;
-  return fineOf(picture, corners, lens, { perMm, error, scan, aspect });
+  return fineOf(picture, corners, lens, { perMm, error, scan, aspect, sizeMm: known.sizeMm });
 }
 
 /** An outline from a fitted figure; `first` is the corner that is read as top-left. */

@@ -1,10 +1,11 @@
 import type { Lens } from '../geometry/lens.ts';
-import { distanceBetween, type PointPx } from '../geometry/points.ts';
+import { distanceBetween, type PointPx, type SizeMm } from '../geometry/points.ts';
 import type { Picture } from '../picture.ts';
 import { type Arcs, arcsOf } from './arcs.ts';
 import { centreOf, type Figure, figureOf, figureOfSides } from './figure.ts';
 import { type Fit, fitFigure } from './fit.ts';
 import { poseOf } from './pose.ts';
+import { sideOf } from './quads.ts';
 import { cutStrips, type Strips } from './strips.ts';
 import { type Track, tracksOf } from './tracks.ts';
 
@@ -17,6 +18,7 @@ export interface FineTerms {
   readonly scan: boolean;
   /** Width over height or height over width of the card; null where not known. */
   readonly aspect: number | null;
+  readonly sizeMm: SizeMm | null;
 }
 
 /** Millimetres to each side of a guess in which the card's edge is chosen. */
@@ -37,10 +39,14 @@ const TRACE_PX = 9;
 const TRACE = 0.3;
 
 const USUAL_ASPECT = 0.716;
+/** Millimetres within which a side face or a shadow lies outside of the card's own edge. */
+const FACE_MM = 0.7;
 const AGAINST_OUTER = 1.5;
 /** Error of cosine and aspect of a fitted figure, and of one whose bow is not yet fitted. */
 const FINE_SD = 0.003;
 const UNBENT_SD = 0.005;
+/** Millimetres by which a card may differ from the size told, once scanned. */
+const SIZE_SD_MM = 0.15;
 const MOST_MISFIT = 24;
 
 /** A figure made fine, with how its sides were chosen. */
@@ -150,7 +156,7 @@ function ownEdges(
   figure: Figure,
   terms: FineTerms,
 ): readonly Track[] | null {
-  const sides = tracks.map((of) => graded(of, terms.error));
+  const sides = tracks.map((of) => graded(of, terms));
   let best: { score: number; pick: readonly Track[] } | null = null;
   const { unit, cx, cy } = centreOf(figure.lens);
   const [s0, s1, s2, s3] = sides as [Graded[], Graded[], Graded[], Graded[]];
@@ -164,15 +170,27 @@ function ownEdges(
             (y - cy) / unit,
           ]);
           const { misfit } = poseOf(Float64Array.from(p), terms.aspect, UNBENT_SD);
-          const score = a.score + b.score + c.score + d.score - Math.min(misfit, MOST_MISFIT) / 2;
+          const off = misfit + offSize(p, unit, terms);
+          const score = a.score + b.score + c.score + d.score - Math.min(off, MOST_MISFIT) / 2;
           if (!best || score > best.score) best = { score, pick };
         }
   return best?.pick ?? null;
 }
 
+/** Squares of a scan's misfit to the size told, over their variances; 0 where that is not known. */
+function offSize(p: readonly number[], unit: number, { sizeMm, scan, perMm }: FineTerms): number {
+  if (!scan || !sizeMm) return 0;
+  const side = (i: number) => sideOf(Float64Array.from(p), i) * unit;
+  const one = (side(0) + side(2)) / 2 / perMm;
+  const two = (side(1) + side(3)) / 2 / perMm;
+  const short = (Math.min(one, two) - Math.min(...sizeMm)) / SIZE_SD_MM;
+  const long = (Math.max(one, two) - Math.max(...sizeMm)) / SIZE_SD_MM;
+  return short * short + long * long;
+}
+
 type Graded = Track & { readonly score: number };
 
-function graded(tracks: readonly Track[], error: number): readonly Graded[] {
+function graded(tracks: readonly Track[], { error, perMm }: FineTerms): readonly Graded[] {
   const own = tracks.filter(
     (track) =>
       !tracks.some(
@@ -184,11 +202,15 @@ function graded(tracks: readonly Track[], error: number): readonly Graded[] {
   );
   return own
     .map((track) => {
-      const inner = own.filter(
-        (other) => other.off < track.off && other.share > 0.75 * track.share,
-      ).length;
+      const inner = own.some(
+        (other) =>
+          other.off < track.off &&
+          other.off > track.off - FACE_MM * perMm &&
+          other.share > 0.75 * track.share &&
+          other.steep > TRACE * track.steep,
+      );
       const near = -((track.off / error) ** 2) / 8;
-      return { ...track, score: 3 * Math.log(track.share) - AGAINST_OUTER * inner + near };
+      return { ...track, score: 3 * Math.log(track.share) - (inner ? AGAINST_OUTER : 0) + near };
     })
     .sort((a, b) => b.score - a.score)
     .slice(0, 4);
