@@ -27,7 +27,7 @@ const STEP_PX = 0.7;
 const EVEN = 0.83;
 const EVEN_WORST = 0.55;
 /** No line is known better than this share of a pixel: the picture's own curve and halos shift it. */
-const FLOOR_PX = 0.05;
+const FLOOR_PX = 0.12;
 
 /**
  * Finds the printed frame of a card in its picture and measures borders, centering and turn. Where
