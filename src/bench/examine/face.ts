@@ -1,9 +1,11 @@
 import { frameOf } from '../frame/frame.ts';
+import type { Frame } from '../frame/types.ts';
 import { cardMapOf } from '../geometry/card-map.ts';
 import { findOutline } from '../outline/find.ts';
 import type { Outline, OutlineKnown, OutlineTrouble } from '../outline/types.ts';
 import type { Picture } from '../picture.ts';
 import { scratchesOf } from '../surface/scratches.ts';
+import { stillMarksOf } from '../surface/still-marks.ts';
 import { wearOf } from '../wear/wear.ts';
 import { sizeOf } from './size.ts';
 import type { CopyKnown, FaceAnswer, Limit } from './types.ts';
@@ -40,13 +42,14 @@ export function faceOf(picture: Picture, copy: CopyKnown): FaceAnswer {
 /** Measures a face along an outline that is given, such as one that a user moved. */
 export function faceAlong(picture: Picture, outline: Outline, copy: CopyKnown): FaceAnswer {
   const known = knownOf(picture, copy);
+  const bordered = frameOf(picture, outline);
   return {
     outline,
     hypotheses: [outline],
     trouble: null,
     size: sizeOf(outline, known),
-    ...frameOf(picture, outline),
-    ...marksOf(picture, outline, copy),
+    ...bordered,
+    ...marksOf(picture, outline, bordered.frame, copy),
     looks: looksAt(known, copy),
   };
 }
@@ -63,21 +66,24 @@ function looksAt({ dpi }: OutlineKnown, { raking }: CopyKnown): FaceAnswer['look
 function marksOf(
   picture: Picture,
   outline: Outline,
-  { raking }: CopyKnown,
+  frame: Frame | null,
+  copy: CopyKnown,
 ): Pick<FaceAnswer, 'defects' | 'limits'> {
   if (outline.sizeMm === null) return { defects: [], limits: [] };
   const map = cardMapOf(outline.corners, outline.sizeMm, outline.lens);
   const wear = wearOf(picture, map);
+  const still = stillMarksOf(picture, map, frame, knownOf(picture, copy).dpi !== null);
   // Taken by the same camera, so the card lies where it lay.
-  const lit = raking
+  const lit = copy.raking
     .filter(
       ({ picture: { width, height } }) => width === picture.width && height === picture.height,
     )
     .map((low) => scratchesOf({ picture: low.picture, map }, { picture, map }, low.azimuthDeg));
   return {
-    defects: [...wear.defects, ...lit.flatMap(({ defects }) => defects)],
+    defects: [...wear.defects, ...still.defects, ...lit.flatMap(({ defects }) => defects)],
     limits: [
       ...limit(['corner-wear', 'edge-wear'], wear.detectionLimitMm),
+      ...still.limits,
       ...lit.flatMap(({ detectionLimitMm }) => limit(['scratch'], detectionLimitMm)),
     ],
   };
