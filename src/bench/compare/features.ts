@@ -1,7 +1,8 @@
+import { ciede2000 } from '../colour/ciede2000.ts';
+import { labOfLight, type Three } from '../colour/spaces.ts';
 import type { PointMm, SizeMm } from '../geometry/points.ts';
 import type { Plane } from '../picture.ts';
 import { cardViewOf, type View, viewPointOf } from '../rectify/view.ts';
-import { distanceOf, labOfLight } from './colour-of-light.ts';
 import { foretold, type PairOfLight } from './light-fit.ts';
 import { bandOf, boxMeans } from './planes.ts';
 import {
@@ -26,7 +27,7 @@ export interface OverPlaces {
 /** How the second of two registered prints differs from the first. */
 export interface Features {
   readonly registration: Registration;
-  /** Colour differences that no lamp explains, in the units of CIEDE2000. */
+  /** Colour differences that no lamp explains, in CIEDE2000. */
   readonly colour: OverPlaces;
   /** Difference of detail (lines and text), 0 the same to 1 opposite. */
   readonly detail: OverPlaces;
@@ -79,10 +80,7 @@ function colourOver(first: Float32Array, second: Float32Array, view: View): Over
   });
   const expected = foretold(pairs);
   return over(places, (_, k) =>
-    distanceOf(
-      labOfLight(expected[k] as readonly number[]),
-      labOfLight(pairs[k]?.second ?? [0, 0, 0]),
-    ),
+    ciede2000(labOfLight(expected[k] as Three), labOfLight((pairs[k] as PairOfLight).second)),
   );
 }
 

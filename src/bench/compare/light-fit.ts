@@ -1,12 +1,13 @@
 import { leastSquares } from '../../maths/index.ts';
+import type { Three } from '../colour/spaces.ts';
 
 /** Mean light of one place in two pictures, red, green and blue. */
 export interface PairOfLight {
   /** From the middle of the card, in card heights. */
   readonly u: number;
   readonly v: number;
-  readonly first: readonly [number, number, number];
-  readonly second: readonly [number, number, number];
+  readonly first: Three;
+  readonly second: Three;
 }
 
 /** Added to light before its logarithm, so that black is no abyss. */
@@ -18,7 +19,7 @@ const DARK = 0.01;
  * white balance or exposure is no difference of the print. A difference that all places share is
  * lost with it.
  */
-export function foretold(pairs: readonly PairOfLight[]): readonly (readonly number[])[] {
+export function foretold(pairs: readonly PairOfLight[]): readonly Three[] {
   const channels = ([0, 1, 2] as const).map((c) => {
     const rows = pairs.map(({ u, v, first }) => [
       1,
@@ -30,7 +31,7 @@ export function foretold(pairs: readonly PairOfLight[]): readonly (readonly numb
     const fit = robust(rows, targets);
     return rows.map((row) => Math.max(0, Math.exp(dot(row, fit)) - DARK));
   });
-  return pairs.map((_, i) => channels.map((channel) => channel[i] as number));
+  return pairs.map((_, i) => channels.map((channel) => channel[i] as number) as unknown as Three);
 }
 
 /** Least squares with Huber's weights, ten rounds (`huber:2009`). */

@@ -22,9 +22,9 @@ interface Family {
 }
 
 const COLOUR: Family = {
-  what: 'colour that no lamp explains, dE',
-  same: { mean: Math.log(2.5), kappa: 1, nu: 3, sd: 0.5 },
-  other: { mean: Math.log(6), kappa: 1, nu: 3, sd: 0.7 },
+  what: 'colour that no lamp explains, CIEDE2000',
+  same: { mean: Math.log(1.5), kappa: 1, nu: 3, sd: 0.5 },
+  other: { mean: Math.log(3.6), kappa: 1, nu: 3, sd: 0.7 },
 };
 const DETAIL: Family = {
   what: 'lines and text, share of detail',
