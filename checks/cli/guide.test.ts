@@ -24,6 +24,7 @@ describe('the guide', async () => {
       'examine',
       'screen',
       'colour',
+      'compare',
       'open',
     ]);
   });
