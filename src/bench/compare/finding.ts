@@ -23,3 +23,16 @@ export interface Comparison {
   /** What limits the comparison, in sentences. */
   readonly cautions: readonly string[];
 }
+
+/** The answer where two prints do not lie on each other: nothing is said of either explanation. */
+export function notRegistered(between: Comparison['between']): Comparison {
+  return {
+    registered: false,
+    findings: [],
+    log10Lr: 0,
+    between,
+    words:
+      'The prints do not lie on each other, so that nothing was compared: another face, another design, or a picture too small or blurred for its lines.',
+    cautions: [],
+  };
+}

@@ -2,7 +2,7 @@ import type { Defect } from '../defects.ts';
 import type { SizeMm } from '../geometry/points.ts';
 import { shiftAt } from './affine.ts';
 import { type Features, featuresOf } from './features.ts';
-import type { Comparison, Finding } from './finding.ts';
+import { type Comparison, type Finding, notRegistered } from './finding.ts';
 import { type Belief, learned, log10Ratio, logNext, logT } from './likelihood-ratio.ts';
 import type { Seen } from './seen.ts';
 import { sentenceOf } from './words.ts';
@@ -43,7 +43,7 @@ export function compareSpecimens(
   sizeMm: SizeMm,
 ): Comparison {
   const pair = featuresOf(a, b, sizeMm);
-  if (!pair) return apart();
+  if (!pair) return notRegistered(BETWEEN);
   const among = others.flatMap((other) => featuresOf(a, other, sizeMm) ?? []);
   const findings = [
     ...cut(pair, among, Math.hypot(a.cornerSdMm, b.cornerSdMm), sizeMm),
@@ -201,16 +201,4 @@ function near(one: Defect, other: Defect): boolean {
   const [x, y] = one.centreMm;
   const [u, v] = other.centreMm;
   return Math.hypot(x - u, y - v) < NEAR_MM;
-}
-
-function apart(): Comparison {
-  return {
-    registered: false,
-    findings: [],
-    log10Lr: 0,
-    between: BETWEEN,
-    words:
-      'The prints do not lie on each other, so that nothing was compared: another face, another design, or a picture too small or blurred for its lines.',
-    cautions: [],
-  };
 }

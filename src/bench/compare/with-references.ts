@@ -1,6 +1,6 @@
 import type { SizeMm } from '../geometry/points.ts';
 import { type Features, featuresOf } from './features.ts';
-import type { Comparison, Finding } from './finding.ts';
+import { type Comparison, type Finding, notRegistered } from './finding.ts';
 import { type Belief, learned, log10Ratio, logNext } from './likelihood-ratio.ts';
 import type { Seen } from './seen.ts';
 import { sentenceOf } from './words.ts';
@@ -60,7 +60,7 @@ export function compareWithReferences(
   if (references.length === 0) throw new RangeError('At least one reference is wanted.');
   const against = references.map((reference) => featuresOf(reference, copy, sizeMm));
   const usable = against.filter((features) => features !== null);
-  if (usable.length === 0) return notRegistered();
+  if (usable.length === 0) return notRegistered(BETWEEN);
   const among = references.flatMap((one, i) =>
     references.slice(i + 1).map((other) => featuresOf(one, other, sizeMm)),
   );
@@ -164,18 +164,6 @@ function sizes(copy: Seen, references: readonly Seen[]): readonly Finding[] {
 
 function mean(values: readonly number[]): number {
   return values.reduce((a, b) => a + b, 0) / values.length;
-}
-
-function notRegistered(): Comparison {
-  return {
-    registered: false,
-    findings: [],
-    log10Lr: 0,
-    between: BETWEEN,
-    words:
-      'The prints do not lie on each other, so that nothing was compared: another face, another design, or a picture too small or blurred for its lines.',
-    cautions: [],
-  };
 }
 
 function cautionsOf(given: number, usable: number): readonly string[] {

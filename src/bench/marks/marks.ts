@@ -1,18 +1,8 @@
-import type { BoxMm, Defect, DefectKind } from '../defects.ts';
+import type { BoxMm, Defect } from '../defects.ts';
 import { type CardMap, cardPointOf } from '../geometry/card-map.ts';
 import type { PointMm } from '../geometry/points.ts';
+import { MEASURES } from '../grade/types.ts';
 import { type Annotation, kindOf, shapeOf, wordOf } from './annotation.ts';
-
-const KINDS: readonly DefectKind[] = [
-  'corner-wear',
-  'edge-wear',
-  'scratch',
-  'dent',
-  'crease',
-  'speck',
-  'print-line',
-  'stain',
-];
 
 /** A mark of a face, measured or set by hand, and what the hand says of it. */
 export interface Mark {
@@ -78,7 +68,9 @@ export function weighedMarks(marks: readonly Mark[]): readonly Defect[] {
 
 /** An annotation as a mark in card millimetres; undefined where its kind or place is not understood. */
 function defectOf(annotation: Annotation, map: CardMap): Defect | undefined {
-  const kind = KINDS.find((known) => known === kindOf(annotation));
+  const kind = MEASURES.filter((known) => known !== 'centering').find(
+    (known) => known === kindOf(annotation),
+  );
   const shape = shapeOf(annotation.target.selector);
   if (!kind || !shape) return undefined;
   const points = shape.points.map((point) => cardPointOf(map, point));
