@@ -1,0 +1,76 @@
+import { cp, mkdir, mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type Running, startServer } from '../../src/server/index.ts';
+import { launch } from './chromium.ts';
+import { barriers, builtPage, CAN_RUN, expectNoSideways, openPage } from './page.ts';
+
+const PICTURE = 'checks/fixtures/bench/pictures/scan-bronze-300/front.jpg';
+
+describe.skipIf(!CAN_RUN)('the bench in the page (needs a Chromium)', () => {
+  let browser: Browser;
+  let running: Running;
+  let root: string;
+
+  beforeAll(async () => {
+    root = await mkdtemp(join(tmpdir(), 'printlore-bench-page-'));
+    const folder = join(root, 'dossier');
+    await cp('demo/dossier', folder, { recursive: true });
+    await rm(join(folder, 'desk', 'photos'), { recursive: true });
+    await mkdir(join(folder, 'desk', 'photos', 'hare-1'), { recursive: true });
+    await cp(PICTURE, join(folder, 'desk', 'photos', 'hare-1', 'front.jpg'));
+    const dataFolder = join(root, 'data');
+    running = await startServer({ folder, dataFolder, port: 0, page: await builtPage() });
+    browser = await launch();
+  }, 120_000);
+  afterAll(async () => {
+    await browser?.close();
+    await running?.close();
+    await rm(root, { recursive: true, force: true });
+  });
+
+  it('measures a copy, and takes a mark by keyboard that undo takes away', async () => {
+    const { page, wrongs } = await openPage(browser, `${running.url}#/bench`);
+    await page.getByRole('link', { name: 'hare-1' }).click();
+    await page.waitForSelector('.dimensions .measure', { timeout: 60_000 });
+    await page.waitForSelector('.photograph image');
+    const marks = () => page.locator('.marks-list li').count();
+    const before = await marks();
+    await page.getByRole('button', { name: 'Add a mark' }).click();
+    await page.locator('.glass').focus();
+    for (const key of ['Enter', 'ArrowRight', 'ArrowRight', 'Enter'])
+      await page.keyboard.press(key);
+    await page.getByRole('button', { name: 'Add it' }).click();
+    await expect.poll(marks, { timeout: 30_000 }).toBe(before + 1);
+    expect(await barriers(page)).toEqual([]);
+    await page.locator('.glass').focus();
+    await page.keyboard.press('Control+z');
+    await expect.poll(marks, { timeout: 30_000 }).toBe(before);
+    expect(wrongs).toEqual([]);
+    await page.context().close();
+  }, 120_000);
+
+  it('moves a corner by keyboard, and can be read on a narrow page', async () => {
+    const { page, wrongs } = await openPage(browser, `${running.url}#/bench/hare-1`, {
+      viewport: { width: 390, height: 844 },
+    });
+    await page.waitForSelector('.drawing', { timeout: 60_000 });
+    await page.getByRole('button', { name: 'As taken' }).click();
+    await page.getByRole('button', { name: 'Move the corners' }).click();
+    const corner = page.getByRole('button', { name: /^Corner upper left/ });
+    const across = async () =>
+      Number(/at ([\d.]+) across/.exec((await corner.getAttribute('aria-label')) ?? '')?.[1]);
+    const before = await across();
+    await corner.focus();
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('Shift+ArrowRight');
+    // Labels are told to a tenth of a pixel.
+    expect((await across()) - before).toBeCloseTo(1.1, 5);
+    await expectNoSideways(page);
+    expect(await barriers(page)).toEqual([]);
+    expect(wrongs).toEqual([]);
+    await page.context().close();
+  }, 120_000);
+});
