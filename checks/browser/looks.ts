@@ -1,15 +1,19 @@
 /**
- * Takes a picture of every screen, wide and narrow, light and dark, for a person to look at:
- * `npx tsx checks/browser/looks.ts [ADDRESS]` writes them to test-output/looks. Without an address
- * the made-up dossier is shown.
+ * Takes a picture of every screen, wide and narrow, light and dark, and of the bench on paper, for
+ * a person to look at: `npx tsx checks/browser/looks.ts [ADDRESS] [bench]` writes them to
+ * test-output/looks. Without an address the made-up dossier is shown, at the bench the demo's
+ * copies; with `bench` nothing but the bench.
  */
-import { mkdirSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
+import { startServer } from '../../src/server/index.ts';
 import { launch } from './chromium.ts';
 import { serveStage } from './stage/serve.ts';
 
 const OUT = 'test-output/looks';
+const COPY = 'hare-1';
 const SCREENS: readonly (readonly [string, string])[] = [
   ['chronology', ''],
   ['printings', '#/printings'],
@@ -71,9 +75,46 @@ async function walk(page: Page, url: string, look: string): Promise<void> {
   await shoot(page, `${look}-recognised`);
 }
 
+async function walkBench(page: Page, url: string, look: string): Promise<void> {
+  await page.goto(`${url}#/bench`);
+  await page.waitForSelector('.list tbody tr');
+  await shoot(page, `${look}-bench`);
+  await page.getByRole('link', { name: COPY }).click();
+  await page.waitForSelector('.dimensions .measure', { timeout: 120_000 });
+  await page.waitForSelector('.photograph image', { timeout: 60_000 });
+  await shoot(page, `${look}-bench-copy`);
+  await page.getByRole('button', { name: 'As taken' }).click();
+  await page.getByRole('button', { name: 'Move the corners' }).click();
+  await page.waitForSelector('.photograph image');
+  await shoot(page, `${look}-bench-corners`);
+}
+
+/** The bench on paper, as a PDF. */
+async function printBench(page: Page, url: string): Promise<void> {
+  await page.goto(`${url}#/bench/${COPY}`);
+  await page.waitForSelector('.photograph image', { timeout: 60_000 });
+  await page.pdf({ path: join(OUT, 'bench.pdf'), format: 'A4', printBackground: true });
+}
+
+/** A workbench over a copy of the demo dossier. */
+async function serveDemo() {
+  const root = mkdtempSync(join(tmpdir(), 'printlore-looks-'));
+  const folder = join(root, 'dossier');
+  cpSync('demo/dossier', folder, { recursive: true });
+  const options = { folder, dataFolder: join(root, 'data'), port: 0, page: 'dist/web' };
+  const running = await startServer(options);
+  const close = async () => {
+    await running.close();
+    rmSync(root, { recursive: true });
+  };
+  return { url: running.url, close };
+}
+
 mkdirSync(OUT, { recursive: true });
-const given = process.argv[2];
-const served = given ? undefined : await serveStage('dist/web', 14);
+const onlyBench = process.argv.includes('bench');
+const given = process.argv.slice(2).find((word) => word !== 'bench');
+const stage = given || onlyBench ? undefined : await serveStage('dist/web', 14);
+const demo = given ? undefined : await serveDemo();
 const browser = await launch();
 for (const [size, width, height] of [
   ['wide', 1440, 900],
@@ -85,9 +126,13 @@ for (const [size, width, height] of [
       if (message.type() !== 'info') process.stderr.write(`${message.text()}\n`);
     });
     page.on('pageerror', (error) => process.stderr.write(`${error.message}\n`));
-    await walk(page, given ?? served?.url ?? '', `${size}-${colorScheme}`);
+    const look = `${size}-${colorScheme}`;
+    if (!onlyBench) await walk(page, given ?? stage?.url ?? '', look);
+    await walkBench(page, given ?? demo?.url ?? '', look);
+    if (look === 'wide-light') await printBench(page, given ?? demo?.url ?? '');
     await page.close();
   }
 }
 await browser.close();
-await served?.close();
+await stage?.close();
+await demo?.close();

@@ -2,17 +2,39 @@ import { useState } from 'react';
 import { Button, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import { setSingleKeys, singleKeys } from '../app/shortcuts.ts';
 
-const KEYS: readonly (readonly [string, string])[] = [
-  ['Ctrl K', 'find or do'],
-  ['Ctrl Z, Ctrl Shift Z', 'undo, redo'],
-  ['?', 'this list'],
-  ['↑ ↓, Page, Home, End', 'from lane to lane'],
-  ['Enter', 'open a lane: why?'],
-  ['Esc', 'close, and back to the lanes'],
-  ['+ −', 'fewer or more years'],
-  ['← →', 'earlier or later years'],
-  ['] [', 'fewer or more days in the close-up'],
-  ['0', 'both axes as at first'],
+type Key = readonly [keys: string, does: string];
+
+const KEYS: readonly (readonly [where: string, keys: readonly Key[]])[] = [
+  [
+    'Everywhere',
+    [
+      ['Ctrl K', 'find or do'],
+      ['Ctrl Z, Ctrl Shift Z', 'undo, redo'],
+      ['?', 'this list'],
+    ],
+  ],
+  [
+    'Chronology',
+    [
+      ['↑ ↓, Page, Home, End', 'from lane to lane'],
+      ['Enter', 'open a lane: why?'],
+      ['Esc', 'close, and back to the lanes'],
+      ['+ −', 'fewer or more years'],
+      ['← →', 'earlier or later years'],
+      ['] [', 'fewer or more days in the close-up'],
+      ['0', 'both axes as at first'],
+    ],
+  ],
+  [
+    'Bench, on a picture',
+    [
+      ['+ −', 'closer, further away'],
+      ['← → ↑ ↓', 'another part of it'],
+      ['0', 'all of it'],
+      ['Tab, then ← → ↑ ↓', 'move a corner by 1 pixel, with Shift by 0.1'],
+      ['← → ↑ ↓, Enter, Backspace', 'while a mark is added: move, set a point, take it back'],
+    ],
+  ],
 ];
 
 /** The keys, and the switch for those without Ctrl. */
@@ -23,16 +45,21 @@ export default function Keys({ close }: { readonly close: () => void }) {
       <Modal className="modal">
         <Dialog>
           <Heading slot="title">Keys</Heading>
-          <dl className="keys">
-            {KEYS.map(([keys, does]) => (
-              <div key={keys}>
-                <dt>
-                  <kbd>{keys}</kbd>
-                </dt>
-                <dd>{does}</dd>
-              </div>
-            ))}
-          </dl>
+          {KEYS.map(([where, keys]) => (
+            <section key={where}>
+              <h3>{where}</h3>
+              <dl className="keys">
+                {keys.map(([key, does]) => (
+                  <div key={key}>
+                    <dt>
+                      <kbd>{key}</kbd>
+                    </dt>
+                    <dd>{does}</dd>
+                  </div>
+                ))}
+              </dl>
+            </section>
+          ))}
           <label className="check-field">
             <input
               type="checkbox"
