@@ -53,7 +53,9 @@ export type { Outline, OutlineAnswer, OutlineKnown, OutlineTrouble } from './out
 export { type Picture, type Plane, pictureOf } from './picture.ts';
 export { coloursView, lightView, rectified, rectifiedView } from './rectify/rectified.ts';
 export { cardViewOf, type View, viewOf, viewPixelOf, viewPointOf } from './rectify/view.ts';
+export { type DepthMap, depthMapOf } from './relief/depth-map.ts';
 export { reliefOf } from './relief/relief.ts';
+export { shadedRelief } from './relief/shaded.ts';
 export type {
   Ball,
   LampPicture,

@@ -90,6 +90,7 @@ function addPictures(program: Command, terminal: Terminal, end: (exit: Exit) => 
     .command('relief')
     .description('measure dents from pictures of the front under a lamp that was moved')
     .argument('<setup>', 'JSON with the pictures and where the lamp stood')
+    .option('--out <file>', 'draw the relief with its marks, to scale, as SVG into this file')
     .option('--json', 'print JSON')
     .action(async (file, options) =>
       end(await (await import('./commands/relief.ts')).relief(file, options, terminal)),

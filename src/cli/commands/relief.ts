@@ -1,8 +1,18 @@
-import { basename } from 'node:path';
-import { cardMapOf, findOutline, type Relief, reliefOf } from '../../bench/index.ts';
-import { type DecodedPicture, decodePicture, PictureFault } from '../../host/index.ts';
+import { mkdir } from 'node:fs/promises';
+import { basename, dirname } from 'node:path';
+import {
+  type CardMap,
+  cardMapOf,
+  depthMapOf,
+  findOutline,
+  type Relief,
+  reliefOf,
+} from '../../bench/index.ts';
+import { type DecodedPicture, decodePicture, PictureFault, replaceFile } from '../../host/index.ts';
+import { reasonOf } from '../dossier.ts';
 import { asStored, defectJson } from '../examine/answer.ts';
 import { type Setup, setupIn } from '../examine/setup.ts';
+import { reliefSheet } from '../findings/relief-sheet.ts';
 import { writeJson } from '../json.ts';
 import { reliefReport } from '../report/relief.ts';
 import type { Terminal } from '../terminal.ts';
@@ -11,7 +21,7 @@ import { WrongCall } from '../wrong-call.ts';
 /** Measures dents from pictures under a moved lamp; answers 1 where the set cannot show any. */
 export async function relief(
   file: string,
-  { json = false }: { json?: boolean },
+  { json = false, out }: { json?: boolean; out?: string },
   terminal: Terminal,
 ): Promise<0 | 1> {
   const setup = await setupIn(file);
@@ -21,18 +31,20 @@ export async function relief(
   const [first] = pictures as [DecodedPicture];
   const { hypotheses, trouble } = findOutline(first, { sizeMm: setup.cardMm, dpi: null });
   const outline = trouble ? undefined : hypotheses[0];
+  const map = outline && cardMapOf(outline.corners, setup.cardMm, outline.lens);
   const found =
-    outline &&
+    map &&
     reliefOf(
       pictures.map((picture, i) => ({
         picture,
         lampMm: setup.pictures[i]?.lampMm ?? null,
         name: basename(setup.pictures[i]?.file ?? ''),
       })),
-      cardMapOf(outline.corners, setup.cardMm, outline.lens),
+      map,
       setup.ball,
     );
   const ms = { decode: read - began, measure: performance.now() - read };
+  if (out !== undefined && map && found) await drawn(out, found, map);
   const faults = found?.faults ?? (trouble ? [trouble.words] : []);
   if (json)
     await writeJson(
@@ -51,6 +63,18 @@ export async function relief(
       reliefReport(found?.defects ?? [], found?.limits ?? [], faults, terminal.width),
     );
   return faults.length > 0 ? 1 : 0;
+}
+
+/** Draws the relief into a file; nothing where the pictures tell no slopes, which the faults explain. */
+async function drawn(file: string, { slopes, defects }: Relief, map: CardMap): Promise<void> {
+  if (!slopes) return;
+  const sheet = await reliefSheet(depthMapOf(slopes, map), defects, map.sizeMm);
+  try {
+    await mkdir(dirname(file), { recursive: true });
+    await replaceFile(file, new TextEncoder().encode(sheet));
+  } catch (error) {
+    throw new WrongCall(`${file} cannot be written: ${reasonOf(error as NodeJS.ErrnoException)}.`);
+  }
 }
 
 async function decoded({ pictures }: Setup): Promise<readonly DecodedPicture[]> {
