@@ -20,6 +20,7 @@ describe('the guide', async () => {
       'check',
       'date',
       'notes',
+      'identify',
       'relief',
       'examine',
       'screen',

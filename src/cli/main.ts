@@ -40,6 +40,7 @@ function programOf(terminal: Terminal, workbench: Workbench, end: (exit: Exit) =
     .exitOverride()
     .configureOutput({ writeOut: (text) => void terminal.write(text), writeErr: terminal.say });
   addResearch(program, terminal, end);
+  addIdentify(program, terminal, end);
   addPictures(program, terminal, end);
   addColour(program, terminal, end);
   addCompare(program, terminal, end);
@@ -82,6 +83,24 @@ function addResearch(program: Command, terminal: Terminal, end: (exit: Exit) => 
     .option('--json', 'print JSON')
     .action(async (file, folder, options) =>
       end(await (await import('./commands/notes.ts')).notes(file, folder, options, terminal)),
+    );
+}
+
+function addIdentify(program: Command, terminal: Terminal, end: (exit: Exit) => void): void {
+  program
+    .command('identify')
+    .description('say which printing a copy is, how sure that is, and where to look next')
+    .argument('<dossier>', 'folder of the dossier')
+    .option('--copy <id>', 'a copy of the desk, with what was seen on it')
+    .option(
+      '--saw <trait=value>',
+      'what was seen; may be given several times',
+      (one, before: readonly string[] = []) => [...before, one],
+    )
+    .option('--on <day>', 'the day that the answer holds for, such as 2026-06-30', day)
+    .option('--json', 'print JSON')
+    .action(async (folder, options) =>
+      end(await (await import('./commands/identify.ts')).identify(folder, options, terminal)),
     );
 }
 
@@ -160,6 +179,11 @@ function addColour(program: Command, terminal: Terminal, end: (exit: Exit) => vo
     .action(async (file, options) =>
       end(await (await import('./commands/colour.ts')).colour(file, options, terminal)),
     );
+}
+
+function day(text: string): string {
+  if (/^\d{4}-\d\d-\d\d$/.test(text) && !Number.isNaN(Date.parse(text))) return text;
+  throw new InvalidArgumentError('A day is expected, such as 2026-06-30.');
 }
 
 function dotsAnInch(text: string): number {

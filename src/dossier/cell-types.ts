@@ -1,3 +1,4 @@
+import { readValue } from '../catalogue/index.ts';
 import { type EdtfReading, parseEdtf, WEEKDAYS } from '../evidence/index.ts';
 import { isSafeName } from './names.ts';
 import type { ColumnType, PlainType } from './schema-types.ts';
@@ -82,6 +83,10 @@ const PLAIN: Readonly<Record<PlainType, (around: Surroundings) => Check>> = {
   time: timeCheck,
   path: () => (text) =>
     isSafeName(text) ? undefined : 'the path of a file inside the folder, with / between folders',
+  'trait-value': () => (text) => {
+    const reading = readValue(text);
+    return reading.ok ? undefined : reading.expected;
+  },
   sha256: () => pattern(/^[0-9a-f]{64}$/i, 'a SHA-256 checksum of 64 hexadecimal digits'),
 };
 

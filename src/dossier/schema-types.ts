@@ -23,6 +23,7 @@ const PLAIN_TYPES = [
   'time',
   'path',
   'sha256',
+  'trait-value',
 ] as const;
 export type PlainType = (typeof PLAIN_TYPES)[number];
 

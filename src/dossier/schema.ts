@@ -32,7 +32,7 @@ const TABLE_ROWS: Readonly<Record<string, string>> = {
     'id:id! subject language:language market product number finish edition wave art channel printed_name reading also_called rarity printed_in part_of:a-printing replaced_by:a-printing',
   'products.csv': 'id:id! title kind market series issue list_price:money currency:currency',
   'contents.csv': 'product:product! printing:printing! odds:odds',
-  'traits.csv': `of:bearer* trait value sees:${SEES} region publish:yes/no`,
+  'traits.csv': `of:bearer* trait value:trait-value sees:${SEES} region publish:yes/no`,
   'counterfeits.csv':
     'id:id! printing:printing kind:counterfeit/alteration/case known_since:edtf note',
   'sources.csv':
@@ -62,7 +62,7 @@ const TABLE_ROWS: Readonly<Record<string, string>> = {
     'at:time copy:copy* parcel:parcel* what with amount:money currency:currency file:path note',
   'desk/deadlines.csv':
     'copy:copy* parcel:parcel* against starts_from starts_on:edtf* days:count* counts:calendar/working done',
-  'desk/observations.csv': `copy:copy* trait value sees:${SEES} note`,
+  'desk/observations.csv': `copy:copy* trait value:trait-value sees:${SEES} note`,
   'desk/tiers.csv':
     'service:service* tier fee:money* currency:currency* max_value:money upcharge min_copies:count days:count return_shipping:money outward_shipping:money ungraded_fee:money valid_from:edtf',
   'desk/batches.csv':

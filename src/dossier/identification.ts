@@ -1,0 +1,168 @@
+import {
+  type CounterfeitKind,
+  type Counts,
+  expectedNumbers,
+  isLook,
+  type Known,
+  type Reading,
+  readValue,
+  type Seen,
+  type TraitRow,
+} from '../catalogue/index.ts';
+import type { Dossier, Table } from './types.ts';
+
+/** What a dossier knows that tells its printings apart, as it stood on a day (ISO 8601, or later). */
+export function knownOf(dossier: Dossier, day: string, graded: boolean): Known {
+  return {
+    printings: dossier.evidence.printings,
+    counterfeits: counterfeitsOf(dossier, day),
+    traits: [...sizeRows(dossier), ...traitRowsOf(dossier)],
+    about: aboutOf(dossier, day, graded),
+    others: [],
+  };
+}
+
+/** The printings that a cell names: several with `|`, a whole by its parts, a given-up id by its new one. */
+export function printingsIn({ evidence, forwards }: Dossier, cell: string): readonly string[] {
+  const ids = cell.split('|').map((part) => forwards.get(part.trim()) ?? part.trim());
+  return ids.flatMap((id) => {
+    const parts = evidence.printings.filter((one) => one.part_of === id);
+    if (parts.length > 0) return parts.map((one) => one.id);
+    return evidence.printings.some((one) => one.id === id) ? [id] : [];
+  });
+}
+
+/** What the desk holds of a copy: what was seen on it, and what it is called. */
+export function seenOf(dossier: Dossier, copy: string): Seen {
+  const named = rowsOf(dossier, 'desk/copies.csv')
+    .filter((row) => row('id') === copy)
+    .flatMap((row) => printingsIn(dossier, row('printing')));
+  const readings = rowsOf(dossier, 'desk/observations.csv').flatMap((row): readonly Reading[] => {
+    const value = readValue(row('value'));
+    if (row('copy') !== copy || row('trait') === '' || row('value') === '' || !value.ok) return [];
+    const sees = row('sees');
+    return [
+      { trait: row('trait'), value: value.value, sees: isLook(sees) ? sees : null, sd: null },
+    ];
+  });
+  return { readings, named: [...new Set(named)] };
+}
+
+/** The newest day in sales, sightings, population and rates; empty where there is none. */
+export function newestDay(dossier: Dossier): string {
+  const days = [
+    ['sales.csv', 'date'],
+    ['sightings.csv', 'date'],
+    ['population.csv', 'as_of'],
+    ['rates.csv', 'date'],
+  ].flatMap(([file = '', column = '']) => rowsOf(dossier, file).map((row) => row(column)));
+  return (
+    days
+      .filter((day) => /^\d{4}-\d\d-\d\d$/.test(day))
+      .sort()
+      .at(-1) ?? ''
+  );
+}
+
+function traitRowsOf(dossier: Dossier): TraitRow[] {
+  const kinds = new Set(rowsOf(dossier, 'counterfeits.csv').map((row) => row('id')));
+  return rowsOf(dossier, 'traits.csv').flatMap((row): readonly TraitRow[] => {
+    const value = readValue(row('value'));
+    const of = kinds.has(row('of')) ? [row('of')] : wholeOrOne(dossier, row('of'));
+    if (row('trait') === '' || row('value') === '' || !value.ok || of.length === 0) return [];
+    const sees = row('sees');
+    const look = isLook(sees) ? sees : null;
+    return [{ of, trait: row('trait'), value: value.value, sees: look, region: row('region') }];
+  });
+}
+
+/** How far a true card may be from the size of its kind, in mm. Judgement, no source. */
+const CUT = 0.5;
+
+/** The size of the card, for printings and counterfeits that have no row of their own. */
+function sizeRows({ manifest, evidence }: Dossier): TraitRow[] {
+  const of = evidence.printings.map(({ id }) => id);
+  const sides = [
+    ['width', manifest.width_mm],
+    ['height', manifest.height_mm],
+  ] as const;
+  return sides.flatMap(([trait, mm]): readonly TraitRow[] => {
+    if (mm === null) return [];
+    const value = { is: 'number', value: mm, tolerance: CUT, rounding: 0.05, measure: 'length' };
+    return [{ of, trait, value: value as TraitRow['value'], sees: 'calliper', region: '' }];
+  });
+}
+
+/** Of one of several, not known which, nothing is known of either. */
+function wholeOrOne(dossier: Dossier, cell: string): readonly string[] {
+  return cell.includes('|') ? [] : printingsIn(dossier, cell);
+}
+
+function counterfeitsOf(dossier: Dossier, day: string): CounterfeitKind[] {
+  return rowsOf(dossier, 'counterfeits.csv').flatMap((row): readonly CounterfeitKind[] => {
+    const kind = row('kind');
+    const since = row('known_since').slice(0, 4);
+    const later = /^\d{4}$/.test(since) && day !== '' && since > day.slice(0, 4);
+    if ((kind !== 'counterfeit' && kind !== 'alteration') || later) return [];
+    return [{ id: row('id'), printings: printingsIn(dossier, row('printing')), kind }];
+  });
+}
+
+/**
+ * How many of each printing are about, by what is on offer, was sold and was graded up to a day. A
+ * copy in a slab is met as graded copies are.
+ */
+function aboutOf(dossier: Dossier, day: string, graded: boolean): ReadonlyMap<string, number> {
+  const until = (date: string) => day === '' || date === '' || date <= day;
+  const supply = new Map<string, number>();
+  for (const row of rowsOf(dossier, 'supply.csv')) {
+    const count = Number(row(graded ? 'graded' : 'raw')) || 0;
+    if (until(row('as_of'))) add(supply, printingsIn(dossier, row('printing')), count);
+  }
+  const sold = new Map<string, number>();
+  for (const row of rowsOf(dossier, 'sales.csv')) {
+    const alike = (row('service') !== '') === graded;
+    if (until(row('date')) && alike) add(sold, printingsIn(dossier, row('printing')), 1);
+  }
+  const counts: readonly Counts[] = [
+    // How far these go astray: Judgement, no source.
+    { by: supply, sd: 0.4 },
+    { by: sold, sd: 0.5 },
+    { by: populationOf(dossier, until), sd: graded ? 0.4 : 0.9 },
+  ];
+  return expectedNumbers(
+    dossier.evidence.printings.map(({ id }) => id),
+    counts,
+  );
+}
+
+/** Graded copies by printing at the newest report of each service, of labels that are matched. */
+function populationOf(
+  dossier: Dossier,
+  until: (date: string) => boolean,
+): ReadonlyMap<string, number> {
+  const rows = rowsOf(dossier, 'population.csv').filter((row) => until(row('as_of')));
+  const newest = new Map<string, string>();
+  for (const row of rows) {
+    const day = newest.get(row('service')) ?? '';
+    if (row('as_of') > day) newest.set(row('service'), row('as_of'));
+  }
+  const counts = new Map<string, number>();
+  for (const row of rows) {
+    if (row('as_of') !== newest.get(row('service')) || row('printing') === '') continue;
+    add(counts, printingsIn(dossier, row('printing')), Number(row('count')) || 0);
+  }
+  return counts;
+}
+
+function add(counts: Map<string, number>, ids: readonly string[], count: number): void {
+  for (const id of ids) counts.set(id, (counts.get(id) ?? 0) + count / ids.length);
+}
+
+type Row = (column: string) => string;
+
+function rowsOf({ tables }: Dossier, file: string): Row[] {
+  const table: Table | undefined = tables.get(file);
+  if (table === undefined) return [];
+  return [...table.rows()].map((row) => (column) => table.value(row, column));
+}
