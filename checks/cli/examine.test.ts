@@ -129,6 +129,28 @@ describe('examine with a folder', () => {
     expect(JSON.parse(out)).toMatchObject({ front: { size_mm: null }, back: null });
   });
 
+  it('takes a picture under a low lamp alone, and is quiet where no scratch is', async () => {
+    const told = ['--card', '63x88', '--json'];
+    const alone = join(folder, 'alone');
+    mkdirSync(alone, { recursive: true });
+    copyFileSync(scan, join(alone, 'front.raking.jpg'));
+    const answers = [
+      await answerTo(['examine', '--raking', `${scan}@30`, ...told]),
+      await answerTo(['examine', alone, ...told]),
+    ];
+    for (const { exit, out } of answers) {
+      expect(exit).toBe(0);
+      const { front } = JSON.parse(out);
+      expect(front.outline).toHaveLength(4);
+      expect(front.defects.filter(({ p }: { p: number }) => p >= 0.5)).toEqual([]);
+    }
+    const lines = answers.map(({ out }) =>
+      JSON.parse(out).front.defects.filter((one: { kind: string }) => one.kind === 'scratch'),
+    );
+    expect(lines[0].length).toBeGreaterThan(0);
+    expect(lines[1]).toEqual(lines[0]);
+  });
+
   it.each([
     [[dossier], 'holds no picture of a front'],
     [[dossier, '--copy', '../bronze-1'], 'is no id of a copy'],

@@ -71,5 +71,6 @@ export {
   printProcessOf,
   type Unmeasurable,
 } from './screen/screen.ts';
-export { type Placed, type Scratches, scratchesOf } from './surface/scratches.ts';
+export type { Placed, Scratches } from './surface/scratch-marks.ts';
+export { scratchesOf } from './surface/scratches.ts';
 export { type Wear, wearOf } from './wear/wear.ts';

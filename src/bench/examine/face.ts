@@ -4,9 +4,9 @@ import { cardMapOf } from '../geometry/card-map.ts';
 import { findOutline } from '../outline/find.ts';
 import type { Outline, OutlineKnown, OutlineTrouble } from '../outline/types.ts';
 import type { Picture } from '../picture.ts';
-import { scratchesOf } from '../surface/scratches.ts';
 import { stillMarksOf } from '../surface/still-marks.ts';
 import { wearOf } from '../wear/wear.ts';
+import { scratchesUnder } from './low-lamp.ts';
 import { sizeOf } from './size.ts';
 import type { CopyKnown, FaceAnswer, Limit } from './types.ts';
 
@@ -72,13 +72,9 @@ function marksOf(
   if (outline.sizeMm === null) return { defects: [], limits: [] };
   const map = cardMapOf(outline.corners, outline.sizeMm, outline.lens);
   const wear = wearOf(picture, map);
-  const still = stillMarksOf(picture, map, frame, knownOf(picture, copy).dpi !== null);
-  // Taken by the same camera, so the card lies where it lay.
-  const lit = copy.raking
-    .filter(
-      ({ picture: { width, height } }) => width === picture.width && height === picture.height,
-    )
-    .map((low) => scratchesOf({ picture: low.picture, map }, { picture, map }, low.azimuthDeg));
+  const known = knownOf(picture, copy);
+  const still = stillMarksOf(picture, map, frame, known.dpi !== null);
+  const lit = copy.raking.flatMap((low) => scratchesUnder(low, { picture, map }, known) ?? []);
   return {
     defects: [...wear.defects, ...still.defects, ...lit.flatMap(({ defects }) => defects)],
     limits: [

@@ -7,7 +7,7 @@ import type { Setting } from '../grade/setting.ts';
 import type { Outline, OutlineTrouble } from '../outline/types.ts';
 import type { Picture } from '../picture.ts';
 
-/** The front again by the same camera, the lamp low. */
+/** The front again, the lamp low: by the same camera, or the very picture that is given as the front. */
 export interface RakingPicture {
   readonly picture: Picture;
   /** Degrees counter-clockwise from the picture's x axis to where the lamp stands; null: not told. */

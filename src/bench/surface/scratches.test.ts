@@ -4,7 +4,9 @@ import { cardMapOf } from '../geometry/card-map.ts';
 import type { Corners } from '../geometry/points.ts';
 import { encodedOf } from '../light/srgb.ts';
 import { type Picture, pictureOf } from '../picture.ts';
-import { type Placed, scratchesOf } from './scratches.ts';
+import { loneScratchesOf } from './lone-scratches.ts';
+import type { Placed } from './scratch-marks.ts';
+import { scratchesOf } from './scratches.ts';
 
 const SIZE = [63, 88] as const;
 const PX_PER_MM = 12;
@@ -169,5 +171,37 @@ describe('scratches under a low lamp', () => {
   it('says which directions the lamp could not show', () => {
     const { hiddenDeg } = scratchesOf(soft, soft, 305);
     expect(hiddenDeg).toEqual([117, 133]);
+  });
+});
+
+describe('scratches under a low lamp without a twin', () => {
+  const alone = (light: Partial<Light>) =>
+    loneScratchesOf(placed(lit({ low: true, ...light })), 20);
+  const sureAlone = (light: Partial<Light>) => alone(light).defects.filter(({ p }) => p >= 0.5);
+
+  it('finds a long scratch that crosses print, less surely than with a twin', () => {
+    const [found, ...others] = sureAlone({ grooves: [long] });
+    expect(others).toEqual([]);
+    // Rings cut it: of 22.2 mm the longest piece between two of them was measured at 6.5.
+    expect(found?.lengthMm ?? 0).toBeGreaterThan(5);
+    expect(found?.p ?? 1).toBeLessThan(sure({ grooves: [long] })[0]?.p ?? 0);
+  });
+
+  it('stays quiet on rings, discs and rules, sharp or noisy', () => {
+    expect(sureAlone({})).toEqual([]);
+    expect(sureAlone({ noise: 0.02 })).toEqual([]);
+  });
+
+  it('names the direction that stays hidden, and no length where noise hides all', () => {
+    const plain = (noise: number) => {
+      const samples = Uint8Array.from(
+        { length: WIDTH * HEIGHT * 3 },
+        (_, at) => 120 + 255 * noise * (NORMALS[at & 65_535] as number),
+      );
+      return loneScratchesOf(placed(pictureOf(WIDTH, HEIGHT, samples)), 20);
+    };
+    expect(plain(0.005).hiddenDeg).toEqual([12, 28]);
+    expect(plain(0.005).detectionLimitMm).toBe(2.5);
+    expect(plain(0.08).detectionLimitMm).toBeNull();
   });
 });

@@ -1,11 +1,6 @@
-import type { Defect } from '../defects.ts';
-import type { CardMap } from '../geometry/card-map.ts';
-import type { PointMm } from '../geometry/points.ts';
-import type { Picture, Plane } from '../picture.ts';
+import type { Plane } from '../picture.ts';
 import { coloursView, lightView } from '../rectify/rectified.ts';
 import { cardViewOf, type View, viewPointOf } from '../rectify/view.ts';
-import { boxOf } from '../wear/place-extent.ts';
-import { quantileOf } from '../wear/quantiles.ts';
 import { shiftOf } from './align.ts';
 import { boxMeanOf } from './box-mean.ts';
 import { evenNoiseOf } from './even-noise.ts';
@@ -13,36 +8,24 @@ import { greyAsLit } from './lamp-colour.ts';
 import { chainOf, lineChainsOf } from './line-chains.ts';
 import { type LineFeatures, lineFeaturesOf } from './line-features.ts';
 import { joinedCellsOf } from './line-joins.ts';
-import { type LineResponse, lineResponseOf } from './line-response.ts';
+import { lineResponseOf } from './line-response.ts';
 import { relitOf } from './relit.ts';
+import {
+  depthOf,
+  hiddenOf,
+  levelsOf,
+  PIECE_PX,
+  type Placed,
+  PX_PER_MM,
+  RIM_MM,
+  type Scratches,
+  SHORTEST_PX,
+  scratchOf,
+  strengthOfTenth,
+} from './scratch-marks.ts';
 
-/** A picture and where the card lies in it. */
-export interface Placed {
-  readonly picture: Picture;
-  readonly map: CardMap;
-}
-
-/** Scratches that a low lamp showed, and what it could not show. */
-export interface Scratches {
-  readonly defects: readonly Defect[];
-  /** Length of the shortest scratch with flanks a tenth apart in light that would be named, mm. */
-  readonly detectionLimitMm: number | null;
-  /**
-   * Directions in which a scratch stays hidden, as it runs towards the lamp: degrees
-   * counter-clockwise from x, modulo 180; null where it is not known where the lamp stood.
-   */
-  readonly hiddenDeg: readonly [from: number, to: number] | null;
-}
-
-const PX_PER_MM = 10;
-const PIECE_PX = 17;
+/** Half the side of the square in which one light is taken as a line of the other, pixels. */
 const REACH_PX = 14;
-const SHORTEST_PX = 15;
-/** Card beside the cut edge that is left to the wear of edges, mm. */
-const RIM_MM = 0.8;
-const NEAR_LAMP_DEG = 8;
-/** A groove and the burr beside it, as they are usually seen, mm. Judgement, no source. */
-const SEEN_WIDTH_MM = 0.15;
 
 /**
  * Scratches in a picture under a low lamp, told from the print by a second picture of the same
@@ -61,8 +44,7 @@ export function scratchesOf(raking: Placed, soft: Placed, azimuthDeg: number | n
     const points = chain.pixels.map((pixel) => viewPointOf(view, pixel));
     if (depthOf(points, raking.map) < RIM_MM) return [];
     const features = lineFeaturesOf(chain, expected, response, median);
-    const defect = defectOf(points, features);
-    return [defect];
+    return [scratchOf(points, features.lengthPx, logOddsOf(features))];
   });
   return {
     defects: defects.filter(({ p }) => p > 0.01),
@@ -98,35 +80,6 @@ function evened(left: Plane, expected: Plane): Plane {
   return { ...even, values: even.values.map((value, i) => value - (broad[i] as number)) };
 }
 
-/** The median strength, and the strength over which a line may be more than chance and print. */
-function levelsOf({ width, strength }: LineResponse): { median: number; high: number } {
-  const sizes: number[] = [];
-  for (let i = 4 * width; i < strength.length; i += 37) sizes.push(Math.abs(strength[i] as number));
-  const median = Math.max(quantileOf(sizes, 0.5), 1e-6);
-  return { median, high: Math.max(2.6 * median, 1.4 * quantileOf(sizes, 0.98)) };
-}
-
-function depthOf(points: readonly PointMm[], { sizeMm: [width, height] }: CardMap): number {
-  const depths = points.map(([x, y]) => Math.min(x, y, width - x, height - y));
-  return depths.reduce((sum, depth) => sum + depth, 0) / depths.length;
-}
-
-function defectOf(points: readonly PointMm[], features: LineFeatures): Defect {
-  const lengthMm = features.lengthPx / PX_PER_MM;
-  const [x0, y0, x1, y1] = boxOf(points);
-  return {
-    kind: 'scratch',
-    centreMm: points[points.length >> 1] as PointMm,
-    boxMm: [x0, y0, x1, y1],
-    areaMm2: lengthMm * SEEN_WIDTH_MM,
-    lengthMm,
-    polygonMm: points,
-    p: probabilityOf(features),
-    sd: { centreMm: 0.1, areaMm2: 0.5 * lengthMm * SEEN_WIDTH_MM, lengthMm: 0.6 },
-    seenFrom: 'raking',
-  };
-}
-
 /** Lines that lie along an axis within this sine, as frames, panels and the blocks of JPEG do. */
 const ALONG_AXIS = 0.06;
 
@@ -134,16 +87,16 @@ const ALONG_AXIS = 0.06;
  * Logistic regression (`cox:1958`) on planted scratches and on traces of the print in unscratched
  * pairs; the method page says on which pictures.
  */
-function probabilityOf(features: LineFeatures): number {
+function logOddsOf(features: LineFeatures): number {
   const { lengthPx, strength, printed, around, askew, straight } = features;
   const along = askew < ALONG_AXIS;
-  const score =
+  return (
     scoreOf(strength, Math.min(lengthPx / PX_PER_MM, along ? 8 : 20)) -
     6.5 * Math.min(Math.sqrt(printed), 1.3) -
     4 * (around - 1) -
     (along ? 2.4 + 1.1 * Math.max(0, 5.5 - strength) : 0) -
-    2.8 * Math.min(1, 10 * (1 - straight));
-  return 1 / (1 + Math.exp(-score));
+    2.8 * Math.min(1, 10 * (1 - straight))
+  );
 }
 
 /** Log odds of a line on plain print, from its strength over the median and its length in mm. */
@@ -151,22 +104,12 @@ function scoreOf(strength: number, lengthMm: number): number {
   return -1.6 + 6.75 * Math.log(Math.min(strength, 6) / 2.5) + 1.7 * Math.log(lengthMm / 4);
 }
 
-/** Response of a pixel of a scratch whose flanks are one apart in light and 0.14 mm in place. */
-const FLANK_RESPONSE = 0.25;
 /** What print and surroundings usually take from the log odds on plain print. */
 const USUAL_PRINT = 0.9;
 
 /** Length at which a scratch with flanks a tenth apart in light has even odds; null over 40 mm. */
 function limitOf(left: Plane, median: number): number | null {
-  const sizes = left.values.filter((_, i) => i % 37 === 0).map(Math.abs);
-  const sd = 1.4826 * quantileOf(sizes, 0.5);
-  const strength = (PIECE_PX * FLANK_RESPONSE * 0.1) / Math.max(sd, 1e-4) / median;
+  const strength = strengthOfTenth(left, median, 1);
   const lengthMm = 4 * Math.exp((USUAL_PRINT - scoreOf(strength, 4)) / 1.7);
   return lengthMm > 40 ? null : Math.max(lengthMm, SHORTEST_PX / PX_PER_MM);
-}
-
-/** Directions within a few degrees of the lamp's own. */
-function hiddenOf(azimuthDeg: number): readonly [number, number] {
-  const middle = ((azimuthDeg % 180) + 180) % 180;
-  return [middle - NEAR_LAMP_DEG, middle + NEAR_LAMP_DEG];
 }

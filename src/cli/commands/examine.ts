@@ -36,8 +36,10 @@ export async function examine(
   terminal: Terminal,
 ): Promise<0 | 1> {
   if (options.jobs !== undefined) return jobsIn(options.jobs, front, terminal);
-  if (front === undefined) throw new WrongCall('A picture of the front is wanted, or --jobs.');
-  const job = await jobOf(front, back, options);
+  const [low] = options.copy === undefined ? (options.raking ?? []).map(rakingIn) : [];
+  const first = front ?? low?.file;
+  if (first === undefined) throw new WrongCall('A picture of the front is wanted, or --jobs.');
+  const job = await jobOf(first, back, options);
   if (terminal.watched) terminal.say('Measuring …\r');
   const one = await measuredOr(job);
   for (const note of one.notes) terminal.say(`${note}\n`);

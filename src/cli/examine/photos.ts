@@ -26,7 +26,8 @@ export async function photosIn(folder: string): Promise<Photos> {
       .filter((name) => new RegExp(`^${stem}${ENDING}`, 'i').test(name))
       .sort((a, b) => a.localeCompare(b, 'en', { numeric: true }))
       .map((name) => join(folder, name));
-  const [front] = called('front');
+  const raking = called('front\\.raking(?:-\\d+)?');
+  const front = called('front')[0] ?? raking[0];
   if (!front)
     throw new WrongCall(
       `${folder} holds no picture of a front: it must be called front.jpg or the like.`,
@@ -34,7 +35,7 @@ export async function photosIn(folder: string): Promise<Photos> {
   return {
     front,
     back: called('back')[0] ?? null,
-    raking: called('front\\.raking(?:-\\d+)?'),
+    raking,
     lamps: called('front\\.light-\\d+'),
     setup: names.includes('setup.json') ? join(folder, 'setup.json') : null,
   };
