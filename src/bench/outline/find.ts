@@ -3,14 +3,17 @@ import type { Picture } from '../picture.ts';
 import { fineOutline, firstCorner, outlineOf } from './answer.ts';
 import { beliefOf } from './belief.ts';
 import { type Choice, choicesOf, withTips } from './choice.ts';
-import { edgesOf } from './edges.ts';
+import { isCutOff } from './cut-off.ts';
+import { type Edges, edgesOf } from './edges.ts';
 import { seenCorners } from './figure.ts';
 import type { Fine } from './fine.ts';
-import { distance, type Quad, quadsOf } from './quads.ts';
+import { type Line, linesOf, settledLine } from './lines.ts';
+import { areaOf, distance, lieApart, type Quad, quadsOf } from './quads.ts';
 import { type Reduced, reducedOf } from './reduced.ts';
 import { troubleOf } from './trouble.ts';
 import type { Outline, OutlineAnswer, OutlineKnown } from './types.ts';
 
+const LINES = 70;
 const QUADS = 160;
 const FAMILIES = 6;
 const APART = 20;
@@ -25,14 +28,15 @@ export function findOutline(picture: Picture, known: OutlineKnown): OutlineAnswe
   const edges = edgesOf(reduced);
   const aspect = known.sizeMm ? known.sizeMm[0] / known.sizeMm[1] : null;
   const longMm = known.sizeMm ? Math.max(...known.sizeMm) : null;
-  const quads = quadsOf(edges, aspect, QUADS).map((quad) => withTips(reduced, edges, quad, longMm));
+  const lines = linesOf(edges, LINES).map((line) => settledLine(edges, line));
+  const quads = quadsOf(edges, lines, aspect, QUADS).map((quad) =>
+    withTips(reduced, edges, quad, longMm),
+  );
   const families = familiesOf(quads.sort((a, b) => b.score - a.score));
   const choices = choicesOf(reduced, edges, families, { aspect, longMm }, MOST_HYPOTHESES);
-  const found = choices.flatMap((choice, rank) =>
-    rank > 0 && !isNear(choice, choices[0] as Choice)
-      ? []
-      : hypothesisOf(picture, reduced, choice, known),
-  );
+  const found = choices
+    .filter((choice) => isNear(choice, choices[0] as Choice))
+    .flatMap((choice) => hypothesisOf(picture, reduced, choice, known));
   const hypotheses = found
     .sort((a, b) => b.outline.p - a.outline.p)
     .filter(
@@ -41,18 +45,30 @@ export function findOutline(picture: Picture, known: OutlineKnown): OutlineAnswe
           .slice(0, i)
           .some((better) => distance(flat(better.outline), flat(outline)) < 2 * reduced.factor),
     );
-  const best = hypotheses[0];
-  const trouble =
-    best && best.outline.p >= 0.5
-      ? null
-      : troubleOf(reduced, {
-          any: best !== undefined && best.choice.score > 0,
-          two: false,
-          beyondRim: best !== undefined && isBeyondRim(best.outline.corners, picture),
-          weakestSide: best ? Math.min(...best.choice.sides) : 0,
-          blur: best?.fine.blur ?? 1,
-        });
-  return { hypotheses: hypotheses.map(({ outline }) => outline), trouble };
+  return {
+    hypotheses: hypotheses.map(({ outline }) => outline),
+    trouble: troubleIn(picture, reduced, { edges, lines }, hypotheses),
+  };
+}
+
+function troubleIn(
+  picture: Picture,
+  reduced: Reduced,
+  { edges, lines }: { readonly edges: Edges; readonly lines: readonly Line[] },
+  [best, ...others]: readonly Hypothesis[],
+): OutlineAnswer['trouble'] {
+  const sure = best !== undefined && best.outline.p >= 0.5;
+  const two = sure && others.some(({ outline }) => isAnotherCard(outline, best.outline));
+  if (sure && !two) return null;
+  return troubleOf(reduced, {
+    any: best !== undefined && best.choice.score > 0,
+    two,
+    cutOff:
+      (best !== undefined && isBeyondRim(best.outline.corners, picture)) ||
+      (!sure && isCutOff(reduced, edges, lines)),
+    weakestSide: best ? Math.min(...best.choice.sides) : 0,
+    blur: best?.fine.blur ?? 1,
+  });
 }
 
 interface Hypothesis {
@@ -63,9 +79,22 @@ interface Hypothesis {
 
 /** Choices whose score comes within this of the best are made fine too. */
 const NEAR_SCORE = 2.2;
+/** The same for one that lies beside the best: it may be another card, on another ground. */
+const BESIDE_SCORE = 3.5;
 
 function isNear(choice: Choice, best: Choice): boolean {
-  return best.score - choice.score < NEAR_SCORE;
+  const off = best.score - choice.score;
+  return off < NEAR_SCORE || (off < BESIDE_SCORE && lieApart(choice.corners, best.corners));
+}
+
+/** Two cards of one kind that lie beside each other look alike to so much of their areas. */
+const ALIKE = 0.75;
+
+function isAnotherCard(other: Outline, one: Outline): boolean {
+  const [a, b] = [areaOf(flat(other)), areaOf(flat(one))];
+  return (
+    other.p >= 0.5 && Math.min(a, b) > ALIKE * Math.max(a, b) && lieApart(flat(other), flat(one))
+  );
 }
 
 /** Figures far enough from each other that each leads to other edges. */

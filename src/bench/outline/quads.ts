@@ -1,5 +1,5 @@
 import type { Edges } from './edges.ts';
-import { type Line, linesOf, type Run, runOf, settledLine, shareOf } from './lines.ts';
+import { type Line, type Run, runOf, shareOf } from './lines.ts';
 
 /** Four corners clockwise as seen, x0, y0, … y3, from a reduced picture's centre; and their standing. */
 export interface Quad {
@@ -8,7 +8,6 @@ export interface Quad {
 }
 
 /** Bounds of what is looked for. Judgement, no source. */
-const LINES = 70;
 const LEAST_SIDE = 36;
 const WIDEST_CONVERGENCE = Math.cos((24 * Math.PI) / 180);
 const LEAST_CROSSING = Math.sin((52 * Math.PI) / 180);
@@ -25,8 +24,12 @@ interface Grid {
 }
 
 /** Quadrilaterals of lines that stand out and have about the aspect of a card, the best first. */
-export function quadsOf(edges: Edges, aspect: number | null, count: number): readonly Quad[] {
-  const lines = linesOf(edges, LINES).map((line) => settledLine(edges, line));
+export function quadsOf(
+  edges: Edges,
+  lines: readonly Line[],
+  aspect: number | null,
+  count: number,
+): readonly Quad[] {
   const grid = crossingsOf(
     lines,
     lines.map((line) => runOf(edges, line)),
@@ -216,4 +219,26 @@ export function distance(p: Float64Array, q: Float64Array): number {
     if (most < least) least = most;
   }
   return least;
+}
+
+/** Area within four corners. */
+export function areaOf(p: Float64Array): number {
+  let twice = 0;
+  for (let i = 0; i < 8; i += 2) {
+    const j = (i + 2) % 8;
+    twice += (p[i] as number) * (p[j + 1] as number) - (p[j] as number) * (p[i + 1] as number);
+  }
+  return Math.abs(twice) / 2;
+}
+
+/** Whether one of the sides of the first figure has the whole second figure beyond it. */
+export function lieApart(p: Float64Array, q: Float64Array): boolean {
+  for (let i = 0; i < 4; i++) {
+    const j = ((i + 1) % 4) * 2;
+    const [x, y] = [p[2 * i] as number, p[2 * i + 1] as number];
+    const [dx, dy] = [(p[j] as number) - x, (p[j + 1] as number) - y];
+    const beyond = (k: number) => dx * ((q[k + 1] as number) - y) - dy * ((q[k] as number) - x) < 0;
+    if (beyond(0) && beyond(2) && beyond(4) && beyond(6)) return true;
+  }
+  return false;
 }

@@ -34,7 +34,7 @@ export function troubleOf(
   seen: {
     readonly any: boolean;
     readonly two: boolean;
-    readonly beyondRim: boolean;
+    readonly cutOff: boolean;
     readonly weakestSide: number;
     readonly blur: number;
   },
@@ -45,9 +45,9 @@ export function troubleOf(
 
 function whatOf(reduced: Reduced, seen: Parameters<typeof troubleOf>[1]): OutlineTrouble {
   if (seen.two) return 'two-cards';
-  if (seen.beyondRim) return 'cut-off';
   const { white, brightness } = lightOf(reduced);
   if (brightness < DARK) return 'too-dark';
+  if (seen.cutOff) return 'cut-off';
   if (white > MUCH_WHITE) return 'blown-out';
   if (Math.min(reduced.width, reduced.height) < 120) return 'too-small';
   if (!seen.any) return 'no-card';

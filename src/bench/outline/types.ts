@@ -47,7 +47,7 @@ export type OutlineTrouble =
 export interface OutlineAnswer {
   /** The likeliest first, at most five; empty where nothing looks like a card. */
   readonly hypotheses: readonly Outline[];
-  /** Null where the first hypothesis has p of at least 0.5. */
+  /** Null where the first hypothesis has p of at least 0.5 and no other card lies beside it. */
   readonly trouble: {
     readonly what: OutlineTrouble;
     /** What is wrong and what to photograph again, whole sentences for the reader. */
