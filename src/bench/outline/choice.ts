@@ -46,13 +46,13 @@ export function choicesNear(
   const tips = tipsOf(reduced, edges, lines, perMm);
   const found: Choice[] = [];
   const half = Math.hypot(reduced.width, reduced.height) / 2;
-  eachCombination(guesses, tips, acrossOf(quad.corners), (pick, score) => {
+  eachCombination(guesses, tips, acrossOf(quad.corners), (score, a, b, c, d) => {
     if (found.length === count * 8) {
       const last = found[found.length - 1] as Choice;
       if (score <= last.score) return;
       found.pop();
     }
-    const choice = choiceOf(pick, score, guesses, tips);
+    const choice = choiceOf([a, b, c, d], score, guesses, tips);
     const at = found.findIndex((other) => other.score < score);
     found.splice(at < 0 ? found.length : at, 0, choice);
   });
@@ -145,7 +145,7 @@ function eachCombination(
   guesses: readonly (readonly SideGuess[])[],
   tips: Tips,
   across: readonly [number, number],
-  visit: (pick: readonly number[], score: number) => void,
+  visit: (score: number, a: number, b: number, c: number, d: number) => void,
 ): void {
   const [n0, n1, n2, n3] = guesses.map((of) => of.length) as [number, number, number, number];
   const worth = guesses.map((of, i) =>
@@ -161,7 +161,7 @@ function eachCombination(
       const ab = value(0, a, b);
       for (let c = 0; c < n2; c++) {
         const abc = ab + value(1, b, c);
-        for (let d = 0; d < n3; d++) visit([a, b, c, d], abc + value(2, c, d) + value(3, d, a));
+        for (let d = 0; d < n3; d++) visit(abc + value(2, c, d) + value(3, d, a), a, b, c, d);
       }
     }
 }

@@ -89,11 +89,10 @@ function tryQuad(
   const one = lines[a] as Line;
   const two = lines[c] as Line;
   if (Math.abs(one.nx * two.ny - one.ny * two.nx) < LEAST_CROSSING) return;
-  const ring = [a * n + c, c * n + b, b * n + d, d * n + a];
-  for (let i = 0; i < 4; i++) {
-    corners[2 * i] = grid.x[ring[i] as number] as number;
-    corners[2 * i + 1] = grid.y[ring[i] as number] as number;
-  }
+  putCorner(grid, 0, a * n + c);
+  putCorner(grid, 1, c * n + b);
+  putCorner(grid, 2, b * n + d);
+  putCorner(grid, 3, d * n + a);
   if (!lies(corners, edges)) return;
   const shape = shapeOf(corners, aspect);
   if (shape === null) return;
@@ -104,6 +103,11 @@ function tryQuad(
     sideScore(grid, c, a, b) +
     sideScore(grid, d, a, b);
   best.take(score, corners);
+}
+
+function putCorner({ x, y }: Grid, i: number, at: number): void {
+  corners[2 * i] = x[at] as number;
+  corners[2 * i + 1] = y[at] as number;
 }
 
 /** Support of the stretch of line i between lines j and k, less what runs on beyond them. */

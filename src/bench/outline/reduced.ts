@@ -54,29 +54,31 @@ function enlarged({ width: wide, height: high, samples }: Picture, factor: numbe
   const height = Math.floor(high / factor);
   const colours = new Float32Array(width * height * 3);
   const table = lightTable({ samples });
+  const columns = placesAlong(width, wide, factor);
+  const rows = placesAlong(height, high, factor);
+  const line = new Float32Array(wide * 3);
   for (let y = 0; y < height; y++) {
-    const py = Math.min(high - 1.001, Math.max(0, (y + 0.5) * factor - 0.5));
-    const top = py | 0;
-    for (let x = 0; x < width; x++) {
-      const px = Math.min(wide - 1.001, Math.max(0, (x + 0.5) * factor - 0.5));
-      const left = px | 0;
-      const u = px - left;
-      const v = py - top;
-      const i = (top * wide + left) * 3;
-      const j = i + wide * 3;
-      const at = (y * width + x) * 3;
-      for (let c = 0; c < 3; c++) {
-        const above =
-          (1 - u) * (table[samples[i + c] as number] as number) +
-          u * (table[samples[i + 3 + c] as number] as number);
-        const below =
-          (1 - u) * (table[samples[j + c] as number] as number) +
-          u * (table[samples[j + 3 + c] as number] as number);
-        colours[at + c] = Math.sqrt((1 - v) * above + v * below);
-      }
+    const top = (rows[y] as number) | 0;
+    const v = (rows[y] as number) - top;
+    for (let k = 0, i = top * wide * 3, j = i + wide * 3; k < line.length; k++, i++, j++)
+      line[k] =
+        (1 - v) * (table[samples[i] as number] as number) +
+        v * (table[samples[j] as number] as number);
+    for (let x = 0, at = y * width * 3; x < width; x++) {
+      const left = (columns[x] as number) | 0;
+      const u = (columns[x] as number) - left;
+      for (let i = 3 * left; i < 3 * left + 3; i++, at++)
+        colours[at] = Math.sqrt((1 - u) * (line[i] as number) + u * (line[i + 3] as number));
     }
   }
   return { width, height, factor, colours };
+}
+
+/** Where the pixels of a copy lie along one axis of the picture, within its outermost centres. */
+function placesAlong(count: number, size: number, factor: number): Float64Array {
+  return Float64Array.from({ length: count }, (_, i) =>
+    Math.min(size - 1.001, Math.max(0, (i + 0.5) * factor - 0.5)),
+  );
 }
 
 function addRow(

@@ -19,6 +19,7 @@ const ENDS = 0.07;
 const Z_NOTHING = 3.5;
 const Z_SURE = 24;
 const FAINTEST = 0.0015 ** 2;
+const LEAST_EVIDENCE = 0.03;
 
 const colours = new Float32Array(ALONG * MOST_ACROSS * 3);
 const changes = new Float32Array(ALONG * MOST_ACROSS * 3);
@@ -27,6 +28,9 @@ const energy = new Float32Array(ALONG * MOST_ACROSS);
 /** The most support within a pixel across. */
 const widest = new Float32Array(ALONG * MOST_ACROSS);
 const summed = new Float64Array(MOST_ACROSS * 5);
+/** The best evidence at each offset over all slopes, and its slope. */
+const bestOf = new Float64Array(MOST_ACROSS);
+const slopeOf = new Float64Array(MOST_ACROSS);
 
 /** Lines near the stretch from (ax, ay) to (bx, by), within `reach` pixels, that may be the side. */
 export function sideGuesses(
@@ -39,29 +43,35 @@ export function sideGuesses(
   const across = Math.min(MOST_ACROSS, 2 * Math.round(reach) + 1);
   fillBand(reduced, edges, [ax, ay, bx, by], across);
   const middle = (across - 1) / 2;
-  const found: SideGuess[] = [];
   const steepest = Math.min(16, Math.round(reach * 0.6));
-  const best: SideGuess[] = Array.from({ length: across }, () => ({ from: 0, to: 0, evidence: 0 }));
+  bestOf.fill(0, 0, across);
   for (let slope = -steepest; slope <= steepest; slope += Math.abs(slope) < 6 ? 1 : 2) {
     sumAlong(across, slope);
     for (let m = 1; m < across - 1; m++) {
       const evidence = evidenceAt(m);
-      if (evidence > (best[m] as SideGuess).evidence)
-        best[m] = {
-          from: m - middle - slope / 2 / (1 - 2 * ENDS),
-          to: m - middle + slope / 2 / (1 - 2 * ENDS),
-          evidence,
-        };
+      if (evidence <= (bestOf[m] as number)) continue;
+      bestOf[m] = evidence;
+      slopeOf[m] = slope;
     }
   }
-  best.forEach((guess, m) => {
-    for (let off = -2; off <= 2; off++) {
-      const other = best[m + off]?.evidence ?? 0;
-      if (other > guess.evidence || (other === guess.evidence && off < 0)) return;
-    }
-    if (guess.evidence > 0.03) found.push(guess);
-  });
+  const found: SideGuess[] = [];
+  for (let m = 0; m < across; m++) {
+    const evidence = bestOf[m] as number;
+    if (evidence <= LEAST_EVIDENCE || !isTop(m, across)) continue;
+    const lean = (slopeOf[m] as number) / 2 / (1 - 2 * ENDS);
+    found.push({ from: m - middle - lean, to: m - middle + lean, evidence });
+  }
   return found.sort((a, b) => b.evidence - a.evidence).slice(0, count);
+}
+
+/** Whether no better guess lies within two pixels, and no equal one before. */
+function isTop(m: number, across: number): boolean {
+  const own = bestOf[m] as number;
+  for (let at = Math.max(0, m - 2); at <= Math.min(across - 1, m + 2); at++) {
+    const other = bestOf[at] as number;
+    if (other > own || (other === own && at < m)) return false;
+  }
+  return true;
 }
 
 function fillBand(
@@ -129,9 +139,7 @@ function sumAlong(across: number, slope: number): void {
       summed[at + 1] = (summed[at + 1] as number) + (changes[from * 3 + 1] as number);
       summed[at + 2] = (summed[at + 2] as number) + (changes[from * 3 + 2] as number);
       summed[at + 3] = (summed[at + 3] as number) + (energy[from] as number);
-      summed[at + 4] =
-        (summed[at + 4] as number) +
-        Math.max(support[from] as number, support[from - 1] as number, support[from + 1] as number);
+      summed[at + 4] = (summed[at + 4] as number) + (widest[from] as number);
     }
   }
 }
