@@ -21,6 +21,10 @@ describe.skipIf(!CAN_RUN)('the bench in the page (needs a Chromium)', () => {
     await rm(join(folder, 'desk', 'photos'), { recursive: true });
     await mkdir(join(folder, 'desk', 'photos', 'hare-1'), { recursive: true });
     await cp(PICTURE, join(folder, 'desk', 'photos', 'hare-1', 'front.jpg'));
+    await cp(
+      'demo/dossier/desk/photos/hare-1/back.jpg',
+      join(folder, 'desk', 'photos', 'hare-1', 'back.jpg'),
+    );
     const dataFolder = join(root, 'data');
     running = await startServer({ folder, dataFolder, port: 0, page: await builtPage() });
     browser = await launch();
@@ -48,6 +52,18 @@ describe.skipIf(!CAN_RUN)('the bench in the page (needs a Chromium)', () => {
     await page.locator('.glass').focus();
     await page.keyboard.press('Control+z');
     await expect.poll(marks, { timeout: 30_000 }).toBe(before);
+    expect(wrongs).toEqual([]);
+    await page.context().close();
+  }, 120_000);
+
+  it('is one page on paper, with both faces', async () => {
+    const { page, wrongs } = await openPage(browser, `${running.url}#/bench/hare-1`);
+    await expect
+      .poll(() => page.locator('.on-paper .photograph image').count(), { timeout: 60_000 })
+      .toBe(2);
+    const margin = { top: '10mm', bottom: '10mm', left: '10mm', right: '10mm' };
+    const pdf = await page.pdf({ format: 'A4', printBackground: true, margin });
+    expect(pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
     expect(wrongs).toEqual([]);
     await page.context().close();
   }, 120_000);

@@ -1,13 +1,12 @@
 import { useRef, useState } from 'react';
 import type { BenchFace } from '../../contract/index.ts';
 import { useWidth } from '../app/media.ts';
-import { pathOf } from '../wire/index.ts';
 import { AddMark } from './AddMark.tsx';
 import { DimensionLines } from './DimensionLines.tsx';
 import { cardBox, dimensionsOf, NARROW, partDimensions } from './dimensions.ts';
 import { Glass } from './Glass.tsx';
-import { MarkNumbers, MarkShapes, useLeaders } from './MarksDrawn.tsx';
-import { type PathFor, Photograph } from './Photograph.tsx';
+import { MarkNumbers, MarkShapes, markLeaders } from './MarksDrawn.tsx';
+import { cardPath, Photograph } from './Photograph.tsx';
 import { Stroke } from './Stroke.tsx';
 import type { CopyWork } from './useCopyWork.ts';
 import { usePen } from './usePen.ts';
@@ -28,14 +27,10 @@ export function CardView({ work, face }: Props) {
   const slim = width < NARROW;
   const [adding, setAdding] = useState(false);
   const pen = usePen(view.size);
-  const leaders = useLeaders(face, view, box, width, work.chosen);
-  const path: PathFor = (part, pixels) => {
-    const place = part
-      ? `&x0=${part.x}&y0=${part.y}&x1=${part.x + part.width}&y1=${part.y + part.height}`
-      : '';
-    return `${pathOf(work.copy.id)}/card/${work.side}?pixels=${pixels}${place}`;
-  };
-  const round = view.zoom > 1.01 ? partDimensions(view.part, box) : dimensionsOf(face, box, slim);
+  const path = cardPath(work.copy.id, work.side);
+  const round =
+    view.zoom > 1.01 ? partDimensions(view.part, box, slim) : dimensionsOf(face, box, slim);
+  const leaders = markLeaders(face, view, { box, width, labels: round.labels }, work.chosen);
   return (
     <>
       <div className="drawing" ref={holder} style={{ height: box.all }}>

@@ -6,6 +6,7 @@ import { shortName } from '../view/index.ts';
 import { capital } from '../words/index.ts';
 import { Easel } from './Easel.tsx';
 import { FoundSheet } from './FoundSheet.tsx';
+import { PaperFaces } from './Paper.tsx';
 import { TakingPictures } from './TakingPictures.tsx';
 import { sayIso, sayLeft } from './tell.ts';
 import { type CopyWork, useCopyWork } from './useCopyWork.ts';
@@ -38,14 +39,26 @@ function OnBench({ id }: { readonly id: string }) {
     <main className={bare ? 'sheet' : 'sheet bench'}>
       <Register corner="first" />
       <section className="matter scroller" aria-label={`${id} on the bench`}>
-        <h1>{bare ? id : `${id}, ${side}`}</h1>
+        <h1>
+          {id}
+          {bare ? null : <span className="on-screen">, {side}</span>}
+        </h1>
         <Lead work={work} />
         {trouble ? (
           <p className="trouble" role="alert">
             {trouble}
           </p>
         ) : null}
-        {bare ? <TakingPictures copy={id} /> : <Easel key={side} work={work} />}
+        {bare ? (
+          <TakingPictures copy={id} />
+        ) : (
+          <>
+            <div className="on-screen">
+              <Easel key={side} work={work} />
+            </div>
+            <PaperFaces work={work} />
+          </>
+        )}
       </section>
       {bare ? null : <FoundSheet work={work} />}
       <Register corner="last" />

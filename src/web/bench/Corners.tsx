@@ -1,6 +1,7 @@
 import { type KeyboardEvent, type PointerEvent, useState } from 'react';
 import type { BenchOutline } from '../../contract/index.ts';
-import { fromBox, type Part, type Place, toBox } from './part.ts';
+import { Opening } from './Opening.tsx';
+import { atOrigin, fromBox, type Part, type Place, toBox } from './part.ts';
 import type { CopyWork } from './useCopyWork.ts';
 import { arrowOf, type View, viewKey } from './useView.ts';
 
@@ -57,21 +58,14 @@ interface Drawn {
 /** The outline on the picture. */
 export function OutlineDrawn({ corners, view, box }: Drawn & { readonly corners: Corners | null }) {
   if (!corners) return null;
-  const local = { ...box, x: 0, y: 0 };
+  const local = atOrigin(box);
   const places = corners.map((corner) => toBox(view.part, local, corner).map((n) => n.toFixed(1)));
   const path = `M${places.map((place) => place.join(' ')).join('L')}Z`;
   return (
-    <svg
-      x={box.x}
-      y={box.y}
-      width={box.width}
-      height={box.height}
-      className="outline"
-      aria-hidden="true"
-    >
+    <Opening box={box} name="outline">
       <path className="paper" d={path} />
       <path className="measure" d={path} />
-    </svg>
+    </Opening>
   );
 }
 
@@ -81,7 +75,7 @@ export function CornerHandles({
   view,
   box,
 }: Drawn & { readonly corners: MovableCorners }) {
-  const local = { ...box, x: 0, y: 0 };
+  const local = atOrigin(box);
   return corners.shown?.map((corner, at) => (
     <Handle
       key={NAMES[at]}

@@ -1,48 +1,65 @@
 import type { BenchCopy } from '../../contract/index.ts';
 import { sayList } from '../../evidence/index.ts';
 import { Num } from '../marks/index.ts';
-import { capital, sayP } from '../words/index.ts';
+import { count, sayP } from '../words/index.ts';
 import { kindName } from './tell.ts';
 
-/** The seller's condition words, each beside what was measured. */
+type Compared = NonNullable<BenchCopy['described']>['compared'][number];
+
+/** The seller's condition words, each beside what was measured: first what disagrees. */
 export function Described({ described }: Pick<BenchCopy, 'described'>) {
   if (!described || described.silent) return null;
-  const told = described.compared.filter(({ says }) => says !== 'open');
-  const open = described.compared.filter(({ says }) => says === 'open');
-  const unseen = described.unseen.map(({ side, measure }) => `${kindName(measure)} of the ${side}`);
+  const that = (says: Compared['says']) => described.compared.filter((one) => one.says === says);
+  const [against, agreed] = [that('disagrees'), that('agrees')];
+  const hidden = new Set(described.unseen.map(thing));
+  const open = that('open').filter((one) => !hidden.has(thing(one)));
   return (
     <section>
       <h3>
         The seller’s words <span>probability that more is there</span>
       </h3>
-      <ul className="rows">
-        {told.map((one) => (
-          <li key={`${one.from}|${one.side}|${one.measure}`}>
-            <span>
-              {one.says === 'disagrees' ? <mark>“{one.words}”</mark> : `“${one.words}”`}{' '}
-              <span className="detail">
-                {kindName(one.measure)} of the {one.side}: at most {one.atMost}, found{' '}
-                {one.found.mean.toFixed(2)} ± {one.found.sd.toFixed(2)} {unitOf(one.unit)};{' '}
-                {one.says}
-                {one.named.length > 0 ? `; the listing itself names ${sayList(one.named)}` : ''}
-              </span>
-            </span>
-            <Num why={whyMore(one.unit)}>{sayP(one.pMore)}</Num>
-          </li>
-        ))}
-      </ul>
+      <Rows compared={against} />
+      {agreed.length > 0 ? (
+        <details className="folded">
+          <summary>{count(agreed.length, 'measurement agrees', 'measurements agree')}</summary>
+          <Rows compared={agreed} />
+        </details>
+      ) : null}
       {open.length > 0 ? (
         <p className="detail said-of">
-          Open, since nothing was found and these pictures need not show it, or the doubt is too
-          wide: {sayList(open.map(({ side, measure }) => `${kindName(measure)} of the ${side}`))}.
+          Open, since the doubt is too wide: {sayList(open.map(thing))}.
         </p>
       ) : null}
-      {unseen.length > 0 ? (
+      {hidden.size > 0 ? (
         <p className="detail said-of">
-          {capital(sayList(unseen))}: promised, but these pictures could not show it.
+          Promised, but these pictures could not show it: {sayList([...hidden])}.
         </p>
       ) : null}
     </section>
+  );
+}
+
+function thing({ side, measure }: Pick<Compared, 'side' | 'measure'>): string {
+  return `${kindName(measure)} of the ${side}`;
+}
+
+function Rows({ compared }: { readonly compared: readonly Compared[] }) {
+  return (
+    <ul className="rows">
+      {compared.map((one) => (
+        <li key={`${one.from}|${one.side}|${one.measure}`}>
+          <span>
+            {one.says === 'disagrees' ? <mark>“{one.words}”</mark> : `“${one.words}”`}{' '}
+            <span className="detail">
+              {thing(one)}: at most {one.atMost}, found {one.found.mean.toFixed(2)} ±{' '}
+              {one.found.sd.toFixed(2)} {unitOf(one.unit)}; {one.says}
+              {one.named.length > 0 ? `; the listing itself names ${sayList(one.named)}` : ''}
+            </span>
+          </span>
+          <Num why={whyMore(one.unit)}>{sayP(one.pMore)}</Num>
+        </li>
+      ))}
+    </ul>
   );
 }
 

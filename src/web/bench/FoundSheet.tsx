@@ -3,6 +3,7 @@ import { Clock } from './Clock.tsx';
 import { Described } from './Described.tsx';
 import { MarkTable } from './MarkTable.tsx';
 import { Measured } from './Measured.tsx';
+import { PaperLists } from './Paper.tsx';
 import { Proof } from './Proof.tsx';
 import { sayFound } from './tell.ts';
 import type { CopyWork } from './useCopyWork.ts';
@@ -14,8 +15,13 @@ export function FoundSheet({ work }: { readonly work: CopyWork }) {
     <aside className="why-sheet found-sheet" aria-labelledby="found-heading">
       <h2 id="found-heading">What was found</h2>
       <Marked why={sayFound(copy)} />
-      {face ? <MarkTable work={work} face={face} /> : null}
-      {face ? <Measured face={face} /> : null}
+      {face ? (
+        <div className="on-screen">
+          <MarkTable work={work} face={face} />
+          <Measured face={face} />
+        </div>
+      ) : null}
+      <PaperLists work={work} />
       <Described described={copy.described} />
       <Proof grade={copy.grade} />
       <Clock clock={copy.clock} />

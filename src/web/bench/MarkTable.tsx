@@ -1,6 +1,6 @@
 import type { BenchFace, BenchMark } from '../../contract/index.ts';
 import { Num } from '../marks/index.ts';
-import { capital, outOfHundred, sayP } from '../words/index.ts';
+import { capital, count, outOfHundred, sayP } from '../words/index.ts';
 import {
   facesOf,
   isHeld,
@@ -22,16 +22,24 @@ interface Props {
 export function MarkTable({ work, face }: Props) {
   const limits = sayLimits(face);
   const others = facesOf(work.copy).filter(([side]) => side !== work.side);
+  const numbered = face.marks.map((mark, at) => ({ mark, at }));
+  const held = numbered.filter(({ mark }) => isHeld(mark));
+  const rest = numbered.filter(({ mark }) => !isHeld(mark));
   return (
     <section>
       <h3>
         Marks on the {work.side} <span>size and probability</span>
       </h3>
-      <ol className="marks-list">
-        {face.marks.map((mark, at) => (
-          <Row key={`${mark.kind}${mark.centre.join()}`} mark={mark} at={at} work={work} />
-        ))}
-      </ol>
+      <Rows marks={held} work={work} />
+      {rest.length > 0 ? (
+        // A mark of these that was chosen on the drawing is shown at once.
+        <details className="folded" open={rest.some(({ at }) => at === work.chosen)}>
+          <summary>
+            {count(rest.length, 'trace', 'traces')} less probable than not, or rejected
+          </summary>
+          <Rows marks={rest} work={work} />
+        </details>
+      ) : null}
       {limits ? <p className="detail said-of">{limits}</p> : null}
       {others.map(([side, { marks }]) => (
         <p key={side} className="detail said-of">
@@ -42,6 +50,21 @@ export function MarkTable({ work, face }: Props) {
         </p>
       ))}
     </section>
+  );
+}
+
+interface RowsProps {
+  readonly marks: readonly { readonly mark: BenchMark; readonly at: number }[];
+  readonly work: CopyWork;
+}
+
+function Rows({ marks, work }: RowsProps) {
+  return (
+    <ol className="marks-list">
+      {marks.map(({ mark, at }) => (
+        <Row key={`${mark.kind}${mark.centre.join()}`} mark={mark} at={at} work={work} />
+      ))}
+    </ol>
   );
 }
 

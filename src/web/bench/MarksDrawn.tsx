@@ -1,37 +1,54 @@
 import type { BenchFace, BenchMark } from '../../contract/index.ts';
 import { sayP } from '../words/index.ts';
+import type { Label } from './dimensions.ts';
 import { type Leader, leadersOf } from './leaders.ts';
-import { holds, type Part, type Place, toBox } from './part.ts';
+import { Opening } from './Opening.tsx';
+import { atOrigin, holds, type Part, type Place, toBox } from './part.ts';
 import { isHeld, kindName, saySize } from './tell.ts';
 import type { CopyWork } from './useCopyWork.ts';
 import type { View } from './useView.ts';
 
+/** What the numbers of marks are placed by. */
+export interface Round {
+  readonly box: Part;
+  /** Of the whole drawing. */
+  readonly width: number;
+  /** Words that stand beside the card, which no number may cover. */
+  readonly labels: readonly Label[];
+}
+
 /** The numbers of the marks that are in view, beside the card; `at` counts in the list of marks. */
-export function useLeaders(
+export function markLeaders(
   { marks }: BenchFace,
-  { part }: View,
-  box: Part,
-  width: number,
+  { part }: Pick<View, 'part'>,
+  { box, width, labels }: Round,
   chosen: number | undefined,
 ): readonly Leader[] {
   const seen = marks
     .map((mark, at) => ({ mark, at }))
     .filter(({ mark, at }) => (isHeld(mark) || at === chosen) && holds(part, mark.centre));
   const out = Math.min(122, box.x - 14);
-  const middle = box.y + box.height / 2;
+  const middle = box.x + box.width / 2;
   const column = (x: number) => ({
     x,
     top: box.y + 4,
     bottom: box.y + box.height - 4,
-    taken: [middle - 28, middle + 32] as const,
+    taken: labels.filter(({ at }) => at[0] < middle === x < middle).map(stretchOf),
   });
   const places = seen.map(({ mark }) => toBox(part, box, mark.centre));
   return leadersOf(
     places,
-    box.x + box.width / 2,
+    middle,
     column(box.x - out),
     column(Math.min(box.x + box.width + out, width - 14)),
   ).map((leader) => ({ ...leader, at: seen[leader.at]?.at ?? 0 }));
+}
+
+/** Room over and under the words of a label that a number keeps clear of, its own half included. */
+const CLEAR = 22;
+
+function stretchOf({ at: [, y], lines }: Label): readonly [number, number] {
+  return [y - 4 - CLEAR, y - 4 + 17 * (lines.length - 1) + CLEAR];
 }
 
 interface ShapesProps {
@@ -46,17 +63,17 @@ interface ShapesProps {
 export function MarkShapes({ marks, view, box, chosen, leaders }: ShapesProps) {
   return (
     <g className="marks">
-      <svg x={box.x} y={box.y} width={box.width} height={box.height} aria-hidden="true">
+      <Opening box={box}>
         {marks.map((mark, at) =>
           !isHeld(mark) && at !== chosen ? null : (
             <Shape
               key={`${mark.kind}${mark.centre.join()}`}
-              path={shapeOf(mark, view.part, { ...box, x: 0, y: 0 })}
+              path={shapeOf(mark, view.part, atOrigin(box))}
               name={at === chosen ? 'mark chosen' : 'mark'}
             />
           ),
         )}
-      </svg>
+      </Opening>
       {leaders.map(({ at, number, place }) => (
         <Shape
           key={at}

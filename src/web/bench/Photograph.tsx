@@ -1,10 +1,22 @@
 import { useEffect, useState } from 'react';
-import { usePicture } from '../wire/index.ts';
+import type { BenchSide } from '../../contract/index.ts';
+import { pathOf, usePicture } from '../wire/index.ts';
+import { Opening } from './Opening.tsx';
 import type { Part } from './part.ts';
 import type { View } from './useView.ts';
 
 /** Asks for the whole, or for a part of it, that many pixels wide. */
 export type PathFor = (part: Part | null, pixels: number) => string;
+
+/** The card of a copy as seen straight down, by millimetres of the card. */
+export function cardPath(copy: string, side: BenchSide): PathFor {
+  return (part, pixels) => {
+    const place = part
+      ? `&x0=${part.x}&y0=${part.y}&x1=${part.x + part.width}&y1=${part.y + part.height}`
+      : '';
+    return `${pathOf(copy)}/card/${side}?pixels=${pixels}${place}`;
+  };
+}
 
 interface Props {
   readonly view: View;
@@ -33,14 +45,7 @@ export function Photograph({ view, box, path, stamp }: Props) {
       />
     ) : null;
   return (
-    <svg
-      x={box.x}
-      y={box.y}
-      width={box.width}
-      height={box.height}
-      className="photograph"
-      aria-hidden="true"
-    >
+    <Opening box={box} name="photograph">
       <rect className="ground" width={box.width} height={box.height} />
       {drawn({ x: 0, y: 0, width: size[0], height: size[1] }, base.address)}
       {zoom > 1.01 ? drawn(still, detail.address) : null}
@@ -49,7 +54,7 @@ export function Photograph({ view, box, path, stamp }: Props) {
           {base.error.message}
         </text>
       ) : null}
-    </svg>
+    </Opening>
   );
 }
 

@@ -1,4 +1,5 @@
 import type { BenchCopy } from '../../contract/index.ts';
+import { sayList } from '../../evidence/index.ts';
 import { Num } from '../marks/index.ts';
 import { count, EXPLAIN_GAIN, sayBits, sayP } from '../words/index.ts';
 import { sayLook } from './tell.ts';
@@ -13,12 +14,12 @@ export function Proof({ grade }: Pick<BenchCopy, 'grade'>) {
     ...(copies > 0 ? [count(copies, 'graded copy', 'graded copies')] : []),
     ...(outcomes > 0 ? [count(outcomes, 'outcome of your own', 'outcomes of your own')] : []),
     'these measurements',
-  ].join(', ');
+  ];
   return (
     <section>
       <h3>The proof: what {service || 'a service'} might say</h3>
-      <Bars grades={grades} />
-      <p className="detail said-of">A guess from {from}; no service is bound by it.</p>
+      <Bars grades={grades} service={service} />
+      <p className="detail said-of">A guess from {sayList(from)}; no service is bound by it.</p>
       <NextLook looks={grade.looks} />
     </section>
   );
@@ -26,7 +27,7 @@ export function Proof({ grade }: Pick<BenchCopy, 'grade'>) {
 
 type Grade = NonNullable<BenchCopy['grade']>;
 
-function Bars({ grades }: Pick<Grade, 'grades'>) {
+function Bars({ grades, service }: Pick<Grade, 'grades' | 'service'>) {
   const most = Math.max(...grades.map(({ p }) => p), 0.01);
   const wide = 320 / Math.max(1, grades.length);
   const told = grades.filter(({ p }) => p >= 0.005).map(({ grade, p }) => `${grade}: ${sayP(p)}`);
@@ -42,7 +43,10 @@ function Bars({ grades }: Pick<Grade, 'grades'>) {
         const height = Math.max(0.5, (p / most) * TALL);
         const middle = wide * (at + 0.5);
         return (
-          <g key={grade}>
+          <g
+            key={grade}
+            data-why={`Probability that ${service || 'a service'} would say ${grade}: ${sayP(p)}.`}
+          >
             <rect x={middle - wide * 0.3} y={76 - height} width={wide * 0.6} height={height} />
             {p >= 0.005 ? (
               <text className="p" x={middle} y={71 - height}>
@@ -63,7 +67,7 @@ function NextLook({ looks }: Pick<Grade, 'looks'>) {
   const worth = [...looks].filter(({ bits }) => bits > 0.005).sort((a, b) => b.bits - a.bits);
   if (worth.length === 0) return null;
   return (
-    <>
+    <div className="on-screen">
       <h3>
         The next look <span>would tell</span>
       </h3>
@@ -75,6 +79,6 @@ function NextLook({ looks }: Pick<Grade, 'looks'>) {
           </li>
         ))}
       </ul>
-    </>
+    </div>
   );
 }

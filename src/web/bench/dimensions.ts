@@ -18,6 +18,8 @@ export interface Label {
   readonly anchor: 'start' | 'middle' | 'end';
   /** The first is what was measured, the next its doubt. */
   readonly lines: readonly string[];
+  /** Where the number comes from, in plain words. */
+  readonly why?: string;
 }
 
 /** All that is drawn round a card. */
@@ -42,31 +44,35 @@ export function cardBox(
 export const NARROW = 560;
 const FULL = { side: 164, top: 48, bottom: 64 };
 const SLIM = { side: 64, top: 44, bottom: 60 };
-const OUT = 34;
+/** How far outside the card the lines stand; where there is little room, nearer. */
+const outOf = (slim: boolean) => (slim ? 20 : 34);
 
 /** Dimension lines of the whole card: its size, its borders and the shares of centering. */
 export function dimensionsOf({ size, frame }: BenchFace, box: Part, slim: boolean): Dimensions {
   if (!size) return { lines: [], labels: [] };
   const [right, bottom] = [box.x + box.width, box.y + box.height];
-  const [w, h] = size.mm;
-  const words = [0, 1].map((k) => sizeWords(size, k as 0 | 1));
-  const borders = frame?.borders ? borderLines(frame.borders, box, [w, h]) : NONE;
+  const [across, down] = [sizeWords(size, 0), sizeWords(size, 1)];
+  const why = whySize(size);
+  const out = outOf(slim);
+  const borders = frame?.borders ? borderLines(frame.borders, box, size.mm, slim) : NONE;
   return {
     lines: [
       { way: 'across', line: box.y - 20, from: box.x, to: right, edge: box.y - 20 },
-      { way: 'down', line: right + OUT, from: box.y, to: bottom, edge: right + OUT },
+      { way: 'down', line: right + out, from: box.y, to: bottom, edge: right + out },
       ...borders.lines,
     ],
     labels: [
       {
         at: [box.x + box.width / 2, box.y - 28],
         anchor: 'middle',
-        lines: [words[0]?.join(' ') ?? ''],
+        lines: [across.join(' ')],
+        why,
       },
       {
-        at: [right + OUT + (slim ? 5 : 9), box.y + box.height / 2],
+        at: [right + out + (slim ? 5 : 9), box.y + box.height / 2],
         anchor: 'start',
-        lines: slim ? [h.toFixed(1)] : (words[1] ?? []),
+        lines: slim ? [size.mm[1].toFixed(1)] : down,
+        why,
       },
       ...borders.labels,
       ...(frame && !slim ? shares(frame, box) : []),
@@ -76,20 +82,43 @@ export function dimensionsOf({ size, frame }: BenchFace, box: Part, slim: boolea
 
 const NONE: Dimensions = { lines: [], labels: [] };
 
-function sizeWords({ mm, sd, from }: NonNullable<BenchFace['size']>, k: 0 | 1): string[] {
+type Size = NonNullable<BenchFace['size']>;
+
+function sizeWords({ mm, sd, from }: Size, k: 0 | 1): string[] {
   if (sd) return [mm[k].toFixed(2), `± ${sd[k].toFixed(2)} mm`];
   return from === 'told' ? [`${mm[k]} mm`, 'as told'] : [`${mm[k].toFixed(2)} mm`];
 }
 
+/** Where the size of a card comes from, in plain words. */
+export function whySize({ sd, from }: Size): string {
+  if (from === 'told') {
+    return 'Not measured: the size that the dossier tells (width_mm, height_mm), which gives the picture its scale.';
+  }
+  const doubt = sd ? ' The doubt is one standard error.' : '';
+  return `Measured between the straight sides, by the scale that the scan states.${doubt}`;
+}
+
+/** Where the width of a border comes from, in plain words. */
+export const WHY_BORDER =
+  'From the card’s edge to the outermost printed line, along the middle of the card, in millimetres of the card.';
+
+/** Where the shares of centering come from, in plain words. */
+export const WHY_SHARES =
+  'Shares of the two borders across the card, which add up to 100. The doubt is one standard error.';
+
 type Borders = NonNullable<NonNullable<BenchFace['frame']>['borders']>;
 
-function borderLines(borders: Borders, box: Part, [w, h]: Place): Dimensions {
+function borderLines(borders: Borders, box: Part, [w, h]: Place, slim: boolean): Dimensions {
   const [right, bottom] = [box.x + box.width, box.y + box.height];
   const across = (mm: number) => (mm / w) * box.width;
   const down = (mm: number) => (mm / h) * box.height;
-  const under = { way: 'across', line: bottom + OUT, edge: bottom } as const;
-  const beside = { way: 'down', line: box.x - OUT, edge: box.x } as const;
+  const out = outOf(slim);
+  const under = { way: 'across', line: bottom + outOf(false), edge: bottom } as const;
+  const beside = { way: 'down', line: box.x - out, edge: box.x } as const;
   const said = (mm: number) => `${mm.toFixed(2)} mm`;
+  const aside = (mm: number) => (slim ? mm.toFixed(2) : said(mm));
+  const left = box.x - out - (slim ? 6 : 8);
+  const foot = bottom + outOf(false) + 4;
   return {
     lines: [
       { ...beside, from: box.y, to: box.y + down(borders.top) },
@@ -98,11 +127,11 @@ function borderLines(borders: Borders, box: Part, [w, h]: Place): Dimensions {
       { ...under, from: right - across(borders.right), to: right },
     ],
     labels: [
-      label(box.x - OUT - 8, box.y + down(borders.top) / 2 + 4, 'end', said(borders.top)),
-      label(box.x - OUT - 8, bottom - down(borders.bottom) / 2 + 4, 'end', said(borders.bottom)),
-      label(box.x - 8, bottom + OUT + 4, 'end', said(borders.left)),
-      label(right + 8, bottom + OUT + 4, 'start', said(borders.right)),
-    ],
+      label(left, box.y + down(borders.top) / 2 + 4, 'end', aside(borders.top)),
+      label(left, bottom - down(borders.bottom) / 2 + 4, 'end', aside(borders.bottom)),
+      label(box.x - 8, foot, 'end', said(borders.left)),
+      label(right + 8, foot, 'start', said(borders.right)),
+    ].map((one) => ({ ...one, why: WHY_BORDER })),
   };
 }
 
@@ -112,16 +141,19 @@ function label(x: number, y: number, anchor: Label['anchor'], words: string): La
 
 function shares(frame: NonNullable<BenchFace['frame']>, box: Part): readonly Label[] {
   const { leftRight, topBottom, sd } = frame;
+  const out = outOf(false);
   return [
     {
-      at: [box.x - OUT - 8, box.y + box.height / 2],
+      at: [box.x - out - 8, box.y + box.height / 2],
       anchor: 'end',
       lines: [sayShares(topBottom), `± ${sd[1].toFixed(1)} top to bottom`],
+      why: WHY_SHARES,
     },
     {
-      at: [box.x + box.width / 2, box.y + box.height + OUT + 4],
+      at: [box.x + box.width / 2, box.y + box.height + out + 4],
       anchor: 'middle',
       lines: [sayShares(leftRight), `± ${sd[0].toFixed(1)} left to right`],
+      why: WHY_SHARES,
     },
   ];
 }
@@ -132,16 +164,17 @@ export function sayShares([first, second]: Place): string {
 }
 
 /** What of the card is shown, where it is not all of it. */
-export function partDimensions(part: Part, box: Part): Dimensions {
+export function partDimensions(part: Part, box: Part, slim: boolean): Dimensions {
   const [right, bottom] = [box.x + box.width, box.y + box.height];
+  const out = outOf(slim);
   return {
     lines: [
       { way: 'across', line: box.y - 20, from: box.x, to: right, edge: box.y - 20 },
-      { way: 'down', line: right + OUT, from: box.y, to: bottom, edge: right + OUT },
+      { way: 'down', line: right + out, from: box.y, to: bottom, edge: right + out },
     ],
     labels: [
       label(box.x + box.width / 2, box.y - 28, 'middle', `${part.width.toFixed(1)} mm shown`),
-      label(right + OUT + 9, box.y + box.height / 2, 'start', part.height.toFixed(1)),
+      label(right + out + (slim ? 5 : 9), box.y + box.height / 2, 'start', part.height.toFixed(1)),
     ],
   };
 }

@@ -33,7 +33,7 @@ describe('the part that is shown', () => {
 });
 
 describe('numbers on leader lines', () => {
-  const column = (x: number): Column => ({ x, top: 0, bottom: 600, taken: [270, 330] });
+  const column = (x: number): Column => ({ x, top: 0, bottom: 600, taken: [[270, 330]] });
 
   it('stand on the side of their mark, apart, in order, and not on the words', () => {
     const places = [290, 295, 300, 305, 310, 20].map((y) => [10, y] as const);
@@ -44,6 +44,20 @@ describe('numbers on leader lines', () => {
     expect(ys.every((y) => y <= 270 || y >= 330)).toBe(true);
     const gaps = ys.slice(1).map((y, k) => y - (ys[k] ?? 0));
     expect(Math.min(...gaps)).toBeGreaterThanOrEqual(28);
+  });
+
+  it('stand over or under the words beside which their mark lies, whichever is nearer', () => {
+    const words = { x: 0, top: 0, bottom: 600, taken: [[580, 620] as const, [-10, 40] as const] };
+    const [first, last] = leadersOf(
+      [
+        [10, 5],
+        [10, 599],
+      ],
+      50,
+      words,
+      words,
+    );
+    expect([first?.number[1], last?.number[1]]).toEqual([40, 580]);
   });
 
   it('move together where there are too many for the room, within it', () => {

@@ -1,12 +1,14 @@
 import type { Place } from './part.ts';
 
+type Stretch = readonly [from: number, to: number];
+
 /** Where the numbers of one side may stand, top to bottom in drawing units. */
 export interface Column {
   readonly x: number;
   readonly top: number;
   readonly bottom: number;
-  /** A stretch that words take. */
-  readonly taken: readonly [from: number, to: number];
+  /** Stretches that words take. */
+  readonly taken: readonly Stretch[];
 }
 
 /** A number beside the card and the place that it points at. */
@@ -47,20 +49,40 @@ interface Pointed {
   readonly at: number;
 }
 
-function columnOf(marks: readonly Pointed[], { x, top, bottom, taken }: Column): Leader[] {
-  const middle = (taken[0] + taken[1]) / 2;
+function columnOf(marks: readonly Pointed[], column: Column): Leader[] {
+  const open = openStretches(column);
+  const nearest = ({ place: [, y] }: Pointed) =>
+    open.reduce((best, one) => (away(one, y) < away(best, y) ? one : best));
   const ordered = [...marks].sort((a, b) => a.place[1] - b.place[1]);
-  const above = ordered.filter(({ place }) => place[1] < middle);
-  const below = ordered.filter(({ place }) => place[1] >= middle);
-  const put = (some: readonly Pointed[], from: number, to: number) => {
+  return open.flatMap((stretch) => {
+    const own = ordered.filter((mark) => nearest(mark) === stretch);
     const ys = spread(
-      some.map(({ place }) => place[1]),
-      from,
-      to,
+      own.map(({ place }) => place[1]),
+      ...stretch,
     );
-    return some.map(({ place, at }, k) => ({ at, place, number: [x, ys[k] ?? from] as const }));
-  };
-  return [...put(above, top, taken[0]), ...put(below, taken[1], bottom)];
+    return own.map(({ place, at }, k) => ({
+      at,
+      place,
+      number: [column.x, ys[k] ?? stretch[0]] as const,
+    }));
+  });
+}
+
+function away([from, to]: Stretch, y: number): number {
+  return Math.max(from - y, y - to, 0);
+}
+
+/** What words leave of a column, without the bits that have no room for a number; all of it where nothing is left. */
+function openStretches({ top, bottom, taken }: Column): readonly Stretch[] {
+  const open: Stretch[] = [];
+  let from = top;
+  for (const [start, end] of [...taken].sort((a, b) => a[0] - b[0])) {
+    open.push([from, Math.min(start, bottom)]);
+    from = Math.max(from, end);
+  }
+  open.push([from, bottom]);
+  const roomy = open.filter(([start, end]) => end - start >= ROOM / 2);
+  return roomy.length > 0 ? roomy : [[top, bottom]];
 }
 
 /** Rising places moved apart within their bounds, each as little as a push from above and below needs. */

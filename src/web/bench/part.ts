@@ -51,6 +51,11 @@ function inside(part: Part, [width, height]: Place): Part {
   };
 }
 
+/** A box as it is counted from its own upper left corner. */
+export function atOrigin({ width, height }: Part): Part {
+  return { x: 0, y: 0, width, height };
+}
+
 /** Where a place of the part is drawn in a box. */
 export function toBox(part: Part, box: Part, [x, y]: Place): Place {
   return [

@@ -39,7 +39,7 @@ it('tells what was found and what differs from the words, the deciding ones mark
   };
   const marks = [mark('scratch'), mark('scratch'), mark('dent'), mark('speck', 'rejected')];
   expect(sayFound(copy(face(marks), described))).toBe(
-    '2 times scratch on the front and dent on the front. *“near mint” and the scratch of the front disagree*, by the words list that you keep.',
+    'Two scratches and a dent on the front. *“near mint” and the scratch of the front disagree*, by the words list that you keep.',
   );
 });
 

@@ -61,15 +61,32 @@ export function sayFound(copy: BenchCopy): string {
 }
 
 function sayMarks(faces: readonly (readonly [BenchSide, BenchFace])[]): string {
-  const found = faces.flatMap(([side, { marks }]) =>
-    standing(marks).map(({ kind }) => `${kindName(kind)} on the ${side}`),
-  );
-  if (found.length === 0) return 'No mark was found.';
-  const each = [...new Set(found)].map((name) => {
-    const n = found.filter((other) => other === name).length;
-    return n === 1 ? name : `${n} times ${name}`;
+  const said = faces.flatMap(([side, { marks }]) => {
+    const kinds = standing(marks).map(({ kind }) => kind);
+    if (kinds.length === 0) return [];
+    const each = [...new Set(kinds)].map((kind) =>
+      sayKinds(kind, kinds.filter((other) => other === kind).length),
+    );
+    return [`${sayList(each)} on the ${side}`];
   });
-  return `${capital(sayList(each))}.`;
+  return said.length === 0 ? 'No mark was found.' : `${capital(said.join('; '))}.`;
+}
+
+const KINDS: Readonly<Record<string, readonly [one: string, many: string]>> = {
+  'corner-wear': ['a worn corner', 'worn corners'],
+  'edge-wear': ['a worn edge', 'worn stretches of edge'],
+  scratch: ['a scratch', 'scratches'],
+  dent: ['a dent', 'dents'],
+  crease: ['a crease', 'creases'],
+  speck: ['a speck', 'specks'],
+  'print-line': ['a print line', 'print lines'],
+  stain: ['a stain', 'stains'],
+};
+const NUMBERS = ['two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+
+function sayKinds(kind: string, n: number): string {
+  const [one, many] = KINDS[kind] ?? [`a mark of the kind ${kindName(kind)}`, kindName(kind)];
+  return n === 1 ? one : `${NUMBERS[n - 2] ?? n} ${many}`;
 }
 
 function sayAgainst(described: BenchCopy['described']): string {

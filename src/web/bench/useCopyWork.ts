@@ -17,6 +17,7 @@ export interface CopyWork {
   readonly busy: boolean;
   /** Tells what pictures were made from one state from those of the next. */
   readonly stamp: string;
+  readonly stampOf: (side: BenchSide) => string;
 }
 
 /** The work on one copy, or why there is none yet. */
@@ -39,9 +40,10 @@ export function useCopyWork(id: string) {
     choose(undefined);
   };
   const face = copy?.[side] ?? null;
-  const stamp = JSON.stringify([version, face?.outline?.corners, copy?.pictures]);
+  const stampOf = (of: BenchSide) =>
+    JSON.stringify([version, copy?.[of]?.outline?.corners, copy?.pictures]);
   const work: CopyWork | undefined = copy && {
-    ...{ copy, side, face, turn, chosen, choose, act, stamp },
+    ...{ copy, side, face, turn, chosen, choose, act, stampOf, stamp: stampOf(side) },
     busy: isPending || isFetching,
   };
   return { work, error, trouble };
