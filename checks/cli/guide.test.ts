@@ -21,6 +21,7 @@ describe('the guide', async () => {
       'date',
       'notes',
       'identify',
+      'value',
       'relief',
       'examine',
       'screen',

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { Command, CommanderError, InvalidArgumentError } from 'commander';
+import { parseEdtf } from '../evidence/index.ts';
 import { ownTerminal, type Terminal } from './terminal.ts';
 import type { Workbench } from './workbench.ts';
 import { WrongCall } from './wrong-call.ts';
@@ -41,6 +42,7 @@ function programOf(terminal: Terminal, workbench: Workbench, end: (exit: Exit) =
     .configureOutput({ writeOut: (text) => void terminal.write(text), writeErr: terminal.say });
   addResearch(program, terminal, end);
   addIdentify(program, terminal, end);
+  addMarket(program, terminal, end);
   addPictures(program, terminal, end);
   addColour(program, terminal, end);
   addCompare(program, terminal, end);
@@ -101,6 +103,24 @@ function addIdentify(program: Command, terminal: Terminal, end: (exit: Exit) => 
     .option('--json', 'print JSON')
     .action(async (folder, options) =>
       end(await (await import('./commands/identify.ts')).identify(folder, options, terminal)),
+    );
+}
+
+function addMarket(program: Command, terminal: Terminal, end: (exit: Exit) => void): void {
+  program
+    .command('value')
+    .description('say what a copy of each printing may fetch, by service and grade; no promise')
+    .argument('<dossier>', 'folder of the dossier')
+    .option(
+      '--on <day>',
+      'day that prices hold for, YYYY-MM-DD; else the newest in the dossier',
+      day,
+    )
+    .option('--printing <id>', 'every grade of one printing')
+    .option('--seed <number>', 'seed of the random numbers', wholeNumber(Number.MAX_SAFE_INTEGER))
+    .option('--json', 'print JSON')
+    .action(async (folder, options) =>
+      end(await (await import('./commands/value.ts')).value(folder, options, terminal)),
     );
 }
 
@@ -182,7 +202,7 @@ function addColour(program: Command, terminal: Terminal, end: (exit: Exit) => vo
 }
 
 function day(text: string): string {
-  if (/^\d{4}-\d\d-\d\d$/.test(text) && !Number.isNaN(Date.parse(text))) return text;
+  if (/^\d{4}-\d\d-\d\d$/.test(text) && parseEdtf(text).ok) return text;
   throw new InvalidArgumentError('A day is expected, such as 2026-06-30.');
 }
 

@@ -48,22 +48,6 @@ export function seenOf(dossier: Dossier, copy: string): Seen {
   return { readings, named: [...new Set(named)] };
 }
 
-/** The newest day in sales, sightings, population and rates; empty where there is none. */
-export function newestDay(dossier: Dossier): string {
-  const days = [
-    ['sales.csv', 'date'],
-    ['sightings.csv', 'date'],
-    ['population.csv', 'as_of'],
-    ['rates.csv', 'date'],
-  ].flatMap(([file = '', column = '']) => rowsOf(dossier, file).map((row) => row(column)));
-  return (
-    days
-      .filter((day) => /^\d{4}-\d\d-\d\d$/.test(day))
-      .sort()
-      .at(-1) ?? ''
-  );
-}
-
 function traitRowsOf(dossier: Dossier): TraitRow[] {
   const kinds = new Set(rowsOf(dossier, 'counterfeits.csv').map((row) => row('id')));
   return rowsOf(dossier, 'traits.csv').flatMap((row): readonly TraitRow[] => {

@@ -1,8 +1,10 @@
 export { applyChanges } from './apply.ts';
 export { freshDossier } from './fresh.ts';
-export { knownOf, newestDay, printingsIn, seenOf } from './identification.ts';
+export { knownOf, printingsIn, seenOf } from './identification.ts';
+export { lastDay, newestDay } from './market-rows.ts';
 export { changesBetween, mergeTables } from './merge.ts';
 export { isSafeName } from './names.ts';
+export { type DossierPrices, type Home, homeOf, pricesIn } from './price-ground.ts';
 export { readDossier } from './read.ts';
 export { DOCUMENTS, TABLES } from './schema.ts';
 export type * from './types.ts';

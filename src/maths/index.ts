@@ -3,3 +3,5 @@ export * from './binomial.ts';
 export * from './chance.ts';
 export * from './jaro-winkler.ts';
 export * from './least-squares.ts';
+export { positiveNormal } from './positive-normal.ts';
+export { redraw, type Spread, spreadOf } from './spread.ts';

@@ -1,5 +1,6 @@
 import { identify as identifyCopy, type Reading, readValue } from '../../catalogue/index.ts';
 import { type Dossier, knownOf, newestDay, seenOf } from '../../dossier/index.ts';
+import { isoOf } from '../../evidence/index.ts';
 import { dossierIn } from '../dossier.ts';
 import { writeJson } from '../json.ts';
 import { calledIn } from '../report/called.ts';
@@ -27,7 +28,8 @@ export async function identify(
   const told = saw.map(readingIn);
   const dossier = await dossierIn(folder);
   const row = copy === undefined ? null : copyIn(dossier, copy);
-  const day = on ?? newestDay(dossier);
+  const newest = newestDay(dossier);
+  const day = on ?? (newest === null ? '' : isoOf(newest));
   const kept = copy === undefined ? { readings: [], named: [] } : seenOf(dossier, copy);
   const known = knownOf(dossier, day, row?.('service') !== undefined && row('service') !== '');
   const others = copiesIn(dossier).filter((id) => id !== copy);

@@ -18,3 +18,9 @@ export function sizeNumbers({
   if (sdMm === null) return [String(width), String(height)];
   return [withDoubt(width, sdMm[0]), withDoubt(height, sdMm[1])];
 }
+
+/** An amount of money that is an estimate: three digits that matter, no more. */
+export function amount(value: number): string {
+  if (value >= 100) return String(Number(value.toPrecision(3)));
+  return value.toFixed(value >= 10 ? 1 : 2);
+}
