@@ -87,7 +87,8 @@ export function photographed(shot: Shot, chance: Chance): Photographed {
   return { picture: pictureOf(width, height, Uint8Array.from(samples)), patches };
 }
 
-function exposed(shot: Shot, lab: Lab, x: number, y: number): readonly number[] {
+/** The coded channels of a colour at a pixel, as a shot's lamp, camera and curve make them. */
+export function exposed(shot: Shot, lab: Lab, x: number, y: number): readonly number[] {
   const unit = shot.width / 2;
   const [u, v] = [(x - shot.width / 2) / unit, (y - shot.height / 2) / unit];
   const [a, b, c] = shot.field;
@@ -101,7 +102,7 @@ function exposed(shot: Shot, lab: Lab, x: number, y: number): readonly number[] 
 }
 
 /** A colour that an sRGB screen can show, neither very light nor very dark. */
-function randomLab(chance: Chance): Lab {
+export function randomLab(chance: Chance): Lab {
   for (;;) {
     const lab = [
       25 + 60 * chance.uniform(),

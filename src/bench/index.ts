@@ -8,6 +8,7 @@ export {
 } from './colour/chart.ts';
 export { ciede2000, type Lab } from './colour/ciede2000.ts';
 export { type Difference, differenceFrom } from './colour/difference.ts';
+export { type ChartFound, findChart } from './colour/grid/find-chart.ts';
 export type { Comparison, Finding } from './compare/finding.ts';
 export type { Seen } from './compare/seen.ts';
 export { compareSpecimens } from './compare/specimen.ts';

@@ -194,7 +194,10 @@ function addColour(program: Command, terminal: Terminal, end: (exit: Exit) => vo
     .command('colour')
     .description('measure colours in a picture by the patches of a chart in it')
     .argument('<image>', 'picture with the chart')
-    .requiredOption('--chart <file>', 'JSON file: colours and places of the patches')
+    .requiredOption(
+      '--chart <file>',
+      'JSON file: colours of the patches, with their places or the columns of their grid',
+    )
     .option('--json', 'print JSON')
     .action(async (file, options) =>
       end(await (await import('./commands/colour.ts')).colour(file, options, terminal)),

@@ -58,13 +58,16 @@ const STRANGE = { deviations: 5, difference: 6 };
 /**
  * Corrects a picture by the patches whose colour is known and measures the others. Says which known
  * patches could not be used; where too few are left, what to photograph again.
+ *
+ * @param covered patches that are known to show something else
  */
 export function chartColours(
   picture: Picture,
   chart: readonly Patch[],
+  covered: readonly number[] = [],
 ): ChartAnswer | NoCorrection {
   const readings = chart.map(({ centrePx, sizePx }) => readPatch(picture, centrePx, sizePx));
-  const faults = readings.map(faultOf);
+  const faults = readings.map((one, k) => (covered.includes(k) ? STRANGE_WHY : faultOf(one)));
   const leftOut: LeftOut[] = faults.flatMap((why, patch) => (why === null ? [] : [{ patch, why }]));
   let used = chart.flatMap(({ lab }, patch) =>
     lab && faults[patch] === null ? [{ patch, lab, reading: readings[patch] as Reading }] : [],

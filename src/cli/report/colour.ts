@@ -1,15 +1,27 @@
-import { type ChartAnswer, differenceFrom, type Measured } from '../../bench/index.ts';
+import {
+  type ChartAnswer,
+  type ChartFound,
+  differenceFrom,
+  type Measured,
+} from '../../bench/index.ts';
 import type { ChartPatch } from '../chart-file.ts';
 import { type Row, tableOf } from './table.ts';
 import { wrapped } from './width.ts';
+import { percent } from './words.ts';
 
 /** How well the chart fits, what was left out, and a table of the patches that were measured. */
 export function colourReport(
   { patches, fit, leftOut }: ChartAnswer,
   chart: readonly ChartPatch[],
+  grid: ChartFound | null,
   width: number,
 ): string {
   const lines = [
+    ...(grid
+      ? [
+          `The chart was found, sure to ${percent(grid.p)}; its patches lie within ${grid.residualPx.toFixed(1)} pixels of an even grid.`,
+        ]
+      : []),
     `Each known patch, predicted by the others alone, is off by ${fit.mean.toFixed(2)} on average and by ${fit.max.toFixed(2)} at most (CIEDE2000).`,
     ...leftOut.map(({ patch, why }) => `Patch ${patch} was left out: ${why}.`),
     ...(leftOut.length > 0
