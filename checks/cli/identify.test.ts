@@ -1,3 +1,6 @@
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { answerTo } from './answer.ts';
@@ -71,7 +74,33 @@ describe('identify', () => {
     expect(out).toMatch(/scan +front\n +The lid of a scanner presses on a card\. Ask whether/);
   });
 
+  it('makes the key to all printings, as text and as one page to print', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'printlore-key-'));
+    const page = join(folder, 'key.html');
+    const { exit, out } = await answerTo(['identify', demo, '--key']);
+    expect(exit).toBe(0);
+    expect(out).toMatch(/^1 {2}number, by eye\n {4}31 → 2$/m);
+    expect(out).toMatch(/^ {4}A7 → English Ninefen Annual 2000$/m);
+    expect(out).toContain('No known trait tells apart, in every case:');
+    expect(out).toContain('Keep this page at home: screen');
+    const { exit: written, out: silent } = await answerTo([
+      'identify',
+      demo,
+      '--key',
+      '--out',
+      page,
+    ]);
+    expect([written, silent]).toEqual([0, '']);
+    const html = readFileSync(page, 'utf8');
+    expect(html).toContain('@page{size:A4');
+    expect(html).toContain('<b>English Ninefen Annual 2000</b>');
+    rmSync(folder, { recursive: true });
+  });
+
   it.each([
+    [['--key', '--copy', 'hare-1'], 'neither --copy nor --saw'],
+    [['--copy', 'hare-1', '--out', 'key.html'], '--key'],
+    [['--key', '--out', join(demo, 'printings.csv', 'key.html')], 'cannot be written'],
     [[], '--copy'],
     [['--saw', 'foil'], 'finish=foil'],
     [['--saw', 'weight=1.8±0 g'], 'a tolerance above 0'],

@@ -37,7 +37,9 @@ const traits = Object.entries(world.traits).flatMap(([trait, [sees, values]]) =>
   Object.entries(values).flatMap(([id, value]): readonly TraitRow[] => {
     if (value === null) return [];
     const text = typeof value === 'string' ? value : `${value[0]}±${value[1]} g`;
-    return [{ of: [id], trait, value: valueIn(text), sees: lookOf(sees), region: '' }];
+    return [
+      { of: [id], trait, value: valueIn(text), sees: lookOf(sees), region: '', publish: true },
+    ];
   }),
 );
 

@@ -100,6 +100,8 @@ function addIdentify(program: Command, terminal: Terminal, end: (exit: Exit) => 
       (one, before: readonly string[] = []) => [...before, one],
     )
     .option('--on <day>', 'the day that the answer holds for, such as 2026-06-30', day)
+    .option('--key', 'the key to all printings, in place of one copy')
+    .option('--out <file>', 'with --key: a page of A4 to print, as HTML, into this file')
     .option('--json', 'print JSON')
     .action(async (folder, options) =>
       end(await (await import('./commands/identify.ts')).identify(folder, options, terminal)),

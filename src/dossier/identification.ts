@@ -56,7 +56,10 @@ function traitRowsOf(dossier: Dossier): TraitRow[] {
     if (row('trait') === '' || row('value') === '' || !value.ok || of.length === 0) return [];
     const sees = row('sees');
     const look = isLook(sees) ? sees : null;
-    return [{ of, trait: row('trait'), value: value.value, sees: look, region: row('region') }];
+    const publish = row('publish') !== 'no';
+    return [
+      { of, trait: row('trait'), value: value.value, sees: look, region: row('region'), publish },
+    ];
   });
 }
 
@@ -73,7 +76,9 @@ function sizeRows({ manifest, evidence }: Dossier): TraitRow[] {
   return sides.flatMap(([trait, mm]): readonly TraitRow[] => {
     if (mm === null) return [];
     const value = { is: 'number', value: mm, tolerance: CUT, rounding: 0.05, measure: 'length' };
-    return [{ of, trait, value: value as TraitRow['value'], sees: 'calliper', region: '' }];
+    return [
+      { of, trait, value: value as TraitRow['value'], sees: 'calliper', region: '', publish: true },
+    ];
   });
 }
 

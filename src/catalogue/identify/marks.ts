@@ -36,6 +36,11 @@ export function traitName(name: string): string {
   return Object.hasOwn(COLUMNS, column) ? column : key;
 }
 
+/** A trait as it is said: columns without their underline. */
+export function sayTrait(name: string): string {
+  return name.replaceAll('_', ' ');
+}
+
 /** Lays out the traits over all that a copy may be. */
 export function marksOf(
   printings: readonly Printing[],
@@ -96,6 +101,7 @@ function traitOf(
     region: commonest(rows.map(({ region }) => region).filter((one) => one !== '')) ?? '',
     values,
     measure,
+    publish: rows.every(({ publish }) => publish),
     seen: rows.length > 0 || (COLUMNS[name] ?? true),
   };
 }

@@ -13,6 +13,8 @@ export interface TraitRow {
   readonly sees: Look | null;
   /** Where, as written: `x0 y0 x1 y1` in mm, `back` before it for the back; empty: not told. */
   readonly region: string;
+  /** False: it stays at home, since what is published teaches the forger too. */
+  readonly publish: boolean;
 }
 
 /** A known kind of counterfeit or alteration. */
@@ -52,4 +54,6 @@ export interface Trait {
   readonly measure: string | null;
   /** False for what no look at a card tells, such as the product it lay in. */
   readonly seen: boolean;
+  /** False where one of its rows stays at home. */
+  readonly publish: boolean;
 }

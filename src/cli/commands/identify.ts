@@ -1,10 +1,18 @@
-import { identify as identifyCopy, type Reading, readValue } from '../../catalogue/index.ts';
+import {
+  identificationKey,
+  identify as identifyCopy,
+  type Reading,
+  readValue,
+} from '../../catalogue/index.ts';
 import { type Dossier, knownOf, newestDay, seenOf } from '../../dossier/index.ts';
 import { isoOf } from '../../evidence/index.ts';
-import { dossierIn } from '../dossier.ts';
+import { replaceFile } from '../../host/index.ts';
+import { dossierIn, reasonOf } from '../dossier.ts';
 import { writeJson } from '../json.ts';
 import { calledIn } from '../report/called.ts';
 import { identifiedReport } from '../report/identified.ts';
+import { keyReport } from '../report/key.ts';
+import { keyPage } from '../report/key-page.ts';
 import type { Terminal } from '../terminal.ts';
 import { WrongCall } from '../wrong-call.ts';
 
@@ -13,6 +21,8 @@ export interface IdentifyOptions {
   readonly copy?: string;
   readonly saw?: readonly string[];
   readonly on?: string;
+  readonly key?: boolean;
+  readonly out?: string;
   readonly json?: boolean;
 }
 
@@ -23,13 +33,14 @@ export async function identify(
   terminal: Terminal,
 ): Promise<0> {
   const { copy, saw = [], on, json = false } = options;
+  if (options.key) return await writeKey(folder, options, terminal);
+  if (options.out !== undefined) throw new WrongCall('--out takes the page of --key.');
   if (copy === undefined && saw.length === 0)
     throw new WrongCall('A copy of the desk is wanted with --copy, or what was seen with --saw.');
   const told = saw.map(readingIn);
   const dossier = await dossierIn(folder);
   const row = copy === undefined ? null : copyIn(dossier, copy);
-  const newest = newestDay(dossier);
-  const day = on ?? (newest === null ? '' : isoOf(newest));
+  const day = dayOf(dossier, on);
   const kept = copy === undefined ? { readings: [], named: [] } : seenOf(dossier, copy);
   const known = knownOf(dossier, day, row?.('service') !== undefined && row('service') !== '');
   const others = copiesIn(dossier).filter((id) => id !== copy);
@@ -46,6 +57,37 @@ export async function identify(
       }),
     );
   return 0;
+}
+
+/** The key to all printings of a dossier, as text, as JSON, or as a page of A4 in a file. */
+async function writeKey(
+  folder: string,
+  { copy, saw, on, json = false, out }: IdentifyOptions,
+  terminal: Terminal,
+): Promise<0> {
+  if (copy !== undefined || saw !== undefined)
+    throw new WrongCall('--key leads to all printings: it takes neither --copy nor --saw.');
+  const dossier = await dossierIn(folder);
+  const day = dayOf(dossier, on);
+  const key = identificationKey(knownOf(dossier, day, false));
+  const called = calledIn(dossier.evidence).printing;
+  const around = { title: dossier.manifest.title, day, called };
+  if (out !== undefined) {
+    const page = new TextEncoder().encode(keyPage(key, around));
+    await replaceFile(out, page).catch((error: NodeJS.ErrnoException) => {
+      throw new WrongCall(`${out} cannot be written: ${reasonOf(error)}.`);
+    });
+    terminal.say(`Written: ${out}\n`);
+  }
+  if (json) await writeJson({ ...key, as_of: day }, terminal);
+  else if (out === undefined) await terminal.write(keyReport(key, around, terminal.width));
+  return 0;
+}
+
+/** The day that an answer holds for; empty where the dossier has none. */
+function dayOf(dossier: Dossier, on: string | undefined): string {
+  const newest = newestDay(dossier);
+  return on ?? (newest === null ? '' : isoOf(newest));
 }
 
 /** `trait=value`. */

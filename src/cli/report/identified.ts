@@ -1,4 +1,10 @@
-import { type Identified, type NextLook, type Seen, sayValue } from '../../catalogue/index.ts';
+import {
+  type Identified,
+  type NextLook,
+  type Seen,
+  sayTrait,
+  sayValue,
+} from '../../catalogue/index.ts';
 import { type Row, tableOf } from './table.ts';
 import { wrapped } from './width.ts';
 import { counted, percent } from './words.ts';
@@ -78,7 +84,7 @@ function nextTable({ next }: Identified, width: number): string {
   ] as const;
   const rows = next.slice(0, LOOKS_SHOWN).flatMap((look): readonly Row[] => {
     const { gain_bits, gain_per_effort, trait, sees, caution } = look;
-    const what = trait.replaceAll('_', ' ');
+    const what = sayTrait(trait);
     const cells = [gain_bits.toFixed(3), gain_per_effort.toFixed(3), what, sees, place(look)];
     return caution === '' ? [cells] : [cells, caution];
   });
@@ -103,5 +109,5 @@ function boxOf(region: string): string {
 function askFor(look: NextLook): string {
   const box = boxOf(look.region);
   const part = box === '' ? `the ${look.side}` : `the ${look.side}, sharp from ${box}`;
-  return `Of a seller, ask for a picture of ${part}: it would show “${look.trait.replaceAll('_', ' ')}”.`;
+  return `Of a seller, ask for a picture of ${part}: it would show “${sayTrait(look.trait)}”.`;
 }
