@@ -78,6 +78,15 @@ function addResearch(program: Command, terminal: Terminal, end: (exit: Exit) => 
       end(await (await import('./commands/date.ts')).date(folder, options, terminal)),
     );
   program
+    .command('population')
+    .description('say how many copies of each printing are graded and can turn up, and how sure')
+    .argument('<dossier>', 'folder of the dossier')
+    .option('--on <day>', 'the day that the answer holds for, such as 2026-06-30', day)
+    .option('--json', 'print JSON')
+    .action(async (folder, options) =>
+      end(await (await import('./commands/population.ts')).population(folder, options, terminal)),
+    );
+  program
     .command('notes')
     .description('read notes in any shape, line by line, and show what they claim')
     .argument('<file>', 'text file')

@@ -4,6 +4,7 @@ export { knownOf, printingsIn, seenOf } from './identification.ts';
 export { lastDay, newestDay } from './market-rows.ts';
 export { changesBetween, mergeTables } from './merge.ts';
 export { isSafeName } from './names.ts';
+export { type ReadRecords, recordsOf } from './population.ts';
 export { type DossierPrices, type Home, homeOf, pricesIn } from './price-ground.ts';
 export { readDossier } from './read.ts';
 export { DOCUMENTS, TABLES } from './schema.ts';

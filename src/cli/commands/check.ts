@@ -1,3 +1,4 @@
+import { recordsOf } from '../../dossier/index.ts';
 import { dossierIn } from '../dossier.ts';
 import { writeJson } from '../json.ts';
 import { faultsReport } from '../report/faults.ts';
@@ -10,7 +11,9 @@ export async function check(
   { json = false }: { json?: boolean },
   terminal: Terminal,
 ): Promise<0 | 1> {
-  const { faults, evidence } = await dossierIn(folder);
+  const dossier = await dossierIn(folder);
+  const { evidence } = dossier;
+  const { faults } = recordsOf(dossier);
   const { printings, sources, claims } = evidence;
   const fine = `No faults: ${counted(printings.length, 'printing')}, ${counted(sources.length, 'source')}, ${counted(claims.length, 'claim')}.\n`;
   if (json) await writeJson({ faults }, terminal);
