@@ -19,6 +19,7 @@ describe('the guide', async () => {
     expect(commands).toEqual([
       'check',
       'date',
+      'population',
       'notes',
       'identify',
       'value',

@@ -165,6 +165,6 @@ describe('a report with something wrong in it', () => {
   it('a day that is none is a wrong call', async () => {
     const { exit, err } = await answerTo(['population', demo, '--on', '2025-02-30']);
     expect(exit).toBe(2);
-    expect(err).toMatch(/no day/);
+    expect(err).toMatch(/A day is expected/);
   });
 });
