@@ -51,7 +51,7 @@ export const BenchFaceSchema = z.object({
     })
     .nullable(),
   marks: z.array(BenchMarkSchema),
-  limits: z.array(z.object({ kinds: z.array(z.string()), mm: z.number() })),
+  limits: z.array(z.object({ kinds: z.array(z.string()), where: z.string(), mm: z.number() })),
   looks: z.array(z.string()),
   /** What is wrong and what to photograph again, in words. */
   whyNot: z.string().nullable(),

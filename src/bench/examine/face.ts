@@ -78,13 +78,13 @@ function marksOf(
   return {
     defects: [...wear.defects, ...still.defects, ...lit.flatMap(({ defects }) => defects)],
     limits: [
-      ...limit(['corner-wear', 'edge-wear'], wear.detectionLimitMm),
+      ...limit(['corner-wear', 'edge-wear'], 'along the edges', wear.detectionLimitMm),
       ...still.limits,
-      ...lit.flatMap(({ detectionLimitMm }) => limit(['scratch'], detectionLimitMm)),
+      ...lit.flatMap(({ detectionLimitMm }) => limit(['scratch'], 'all over', detectionLimitMm)),
     ],
   };
 }
 
-function limit(kinds: Limit['kinds'], mm: number | null): readonly Limit[] {
-  return mm === null ? [] : [{ kinds, mm }];
+function limit(kinds: Limit['kinds'], where: Limit['where'], mm: number | null): readonly Limit[] {
+  return mm === null ? [] : [{ kinds, where, mm }];
 }

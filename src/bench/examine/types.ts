@@ -36,6 +36,8 @@ export interface MeasuredSize {
 /** The smallest mark of some kinds that the pictures of a face would have shown, in millimetres. */
 export interface Limit {
   readonly kinds: readonly DefectKind[];
+  /** Where on the face that holds. */
+  readonly where: 'along the edges' | 'in the border' | 'all over';
   readonly mm: number;
 }
 

@@ -23,15 +23,33 @@ const LEAST_SHARE = 0.6;
 /** Frames are up to so wide, inside their outermost line. Judgement, no source. */
 const FRAME_MM = 2.8;
 const WIDTH_MM = 0.15;
+/** Broader ones are stripes that what lies beside no longer shows. Judgement, no source. */
+const WIDEST_MM = 0.6;
 
 /**
  * Straight faint lines through the print, parallel to a side, that cross the border at both ends and
  * the art between: printed art ends at the frame. A line that goes on over the ground is a trace of
  * the scanner.
  */
-export function printLinesOf(card: CardTones, size: SizeMm, printed: Printed): readonly Defect[] {
+export function printLinesOf(card: CardTones, size: SizeMm, printed: Printed): PrintLines {
   const grey = greyOf(card);
-  return (['down', 'across'] as const).flatMap((way) => linesAlong(grey, card, size, printed, way));
+  const [down, across] = (['down', 'across'] as const).map((way) =>
+    linesAlong(grey, card, size, printed, way),
+  ) as [PrintLines, PrintLines];
+  const limits = [down.detectionLimitMm, across.detectionLimitMm];
+  return {
+    defects: [...down.defects, ...across.defects],
+    detectionLimitMm: limits.some((limit) => limit === null)
+      ? null
+      : Math.max(...(limits as number[])),
+  };
+}
+
+/** Lines through the print, and what the picture could not show of them. */
+export interface PrintLines {
+  readonly defects: readonly Defect[];
+  /** Width of the narrowest line a tenth lighter or darker than the border; null where one way shows none. */
+  readonly detectionLimitMm: number | null;
 }
 
 function greyOf({ tones }: CardTones): Float32Array {
@@ -47,6 +65,8 @@ type Way = 'down' | 'across';
 interface Piece {
   readonly values: Float64Array;
   readonly sd: number;
+  /** Mean tone of the piece. */
+  readonly tone: number;
 }
 
 function linesAlong(
@@ -55,11 +75,11 @@ function linesAlong(
   size: SizeMm,
   { plainMm, rotationDeg }: Printed,
   way: Way,
-): readonly Defect[] {
+): PrintLines {
   const down = way === 'down';
   const { left, right, top, bottom } = plainMm;
   const [near, far, first, last] = down ? [left, right, top, bottom] : [top, bottom, left, right];
-  if (first === null || last === null) return [];
+  if (first === null || last === null) return { defects: [], detectionLimitMm: null };
   const [wide, long] = down ? size : [size[1], size[0]];
   const lean = (down ? -1 : 1) * Math.tan((rotationDeg * Math.PI) / 180);
   const strides = down ? ([1, view.width] as const) : ([view.width, 1] as const);
@@ -67,22 +87,50 @@ function linesAlong(
   const piece = (from: number, to: number, most = 1) =>
     pieceOf(grey, strides, { inner, long, lean, most }, [from, to]);
   const ends = [piece(0.6, first), piece(long - last, long - 0.6)] as const;
+  const halves = [
+    ...halved(0.6, first).map(([from, to]) => piece(from, to)),
+    ...halved(long - last, long - 0.6).map(([from, to]) => piece(from, to)),
+  ];
   const grounds = [piece(-1.8, -0.7), piece(long + 0.7, long + 1.8)] as const;
   const count = Math.max(1, Math.round((long - first - last) / PIECE_MM));
   const step = (long - first - last) / count;
   const art = Array.from({ length: count }, (_, i) =>
     piece(first + i * step, first + (i + 1) * step, MOST_TONE),
   );
-  return crestsOf(ends).flatMap((at) => {
+  const defects = crestsOf(ends).flatMap((at) => {
     const seen = { ends, grounds, art, at };
     const share = shareOf(seen);
-    if (share < LEAST_SHARE) return [];
+    if (share < LEAST_SHARE || !runsThrough(ends, halves, at)) return [];
     const across = inner[0] + at / TONES_PX_PER_MM;
     const point = (along: number): PointMm => {
       const u = across + lean * (along - long / 2);
       return down ? [u, along] : [along, u];
     };
     return [defectOf([point(0), point(long)], long, probabilityOf(seen, share))];
+  });
+  return { defects, detectionLimitMm: limitOf(ends) };
+}
+
+/** Light a tenth apart is a twentieth apart in tone; of a narrow line half reaches the middle pixel. */
+function limitOf(ends: readonly [Piece, Piece]): number | null {
+  const width = Math.max(
+    ...ends.map(({ sd, tone }) => (LEAST_SDS * sd) / (0.5 * 0.05 * tone * TONES_PX_PER_MM)),
+  );
+  return width > WIDEST_MM ? null : Math.max(width, 0.05);
+}
+
+function halved(from: number, to: number): readonly (readonly [number, number])[] {
+  return [
+    [from, (from + to) / 2],
+    [(from + to) / 2, to],
+  ];
+}
+
+/** Whether both halves of each end show the line: a speck or a grain of dust lies in one alone. */
+function runsThrough(ends: readonly [Piece, Piece], halves: readonly Piece[], at: number): boolean {
+  return halves.every(({ values }, k) => {
+    const whole = ends[k >> 1 === 0 ? 0 : 1].values[at] as number;
+    return (values[at] as number) / whole > 0.4;
   });
 }
 
@@ -106,6 +154,7 @@ function pieceOf(
   const values = new Float64Array(count);
   const [from, to] = [at(fromMm), at(toMm)];
   const middle = at(long / 2);
+  let sum = 0;
   for (let v = from; v < to; v++) {
     let i = v * along + (start + Math.round(lean * (v - middle))) * over;
     for (let u = 0; u < count; u++, i += over) {
@@ -115,12 +164,13 @@ function pieceOf(
         ((grey[i - BESIDE_PX * over] as number) + (grey[i + BESIDE_PX * over] as number)) / 2;
       const off = Math.max(-most, Math.min(most, here - beside));
       values[u] = (values[u] as number) + off;
+      sum += grey[i] as number;
     }
   }
   const rows = Math.max(1, to - from);
   for (let u = 0; u < count; u++) values[u] = (values[u] as number) / rows;
   const sd = Math.max(1.4826 * quantileOf(values.map(Math.abs), 0.5), LEAST_TONE);
-  return { values, sd };
+  return { values, sd, tone: Math.max(sum / Math.max(1, rows * count), LEAST_TONE) };
 }
 
 /** Places where both ends stand out with one sign, the strongest within half a millimetre. */

@@ -23,7 +23,7 @@ const CELL_MM2 = 1 / TONES_PX_PER_MM ** 2;
 
 /**
  * White specks where the border is of one colour. In a scan the dust on the glass looks the same:
- * its rate is learned from the ground round the card.
+ * its rate is learned from the ground round the card, and none is as likely as not.
  *
  * @param bands the border along each side; null where there is too little
  * @param white light of the card's white, red, green and blue
@@ -39,7 +39,7 @@ export function specksOf(
     const band = bands[side];
     return band ? lightBlobsOf(band, white) : [];
   });
-  const share = onGlass ? notDustOf(card, size, bands, found.length) : 1;
+  const share = onGlass ? Math.min(MOST_ON_GLASS, notDustOf(card, size, bands, found.length)) : 1;
   const widths = SIDES.flatMap((side) => {
     const band = bands[side];
     const width = band && limitOf(band, white);
@@ -132,6 +132,9 @@ function notDustOf(
   const spread = Math.sqrt(expected) / 2;
   return Math.max(0, Math.min(1, (found - expected - spread) / found));
 }
+
+/** Dust lies where it likes: one scan never makes a speck of the card likelier than not. Judgement, no source. */
+const MOST_ON_GLASS = 0.45;
 
 /** What is believed of a speck in a scan whose ground shows no dust. Judgement, no source. */
 const UNKNOWN_DUST = 0.3;

@@ -154,7 +154,7 @@ const NEUTRAL_MM2 = 4;
 function probabilityOf({ dark, yellow, sds }: Blotch, areaMm2: number, ground: number): number {
   const change = Math.max(dark, yellow, 0.01);
   const score =
-    -(yellow > 0.3 * change ? 1.5 : 1.9) +
+    -(yellow > 0.3 * change ? 1.7 : 2.6) +
     2 * Math.log(sds / 6) +
     Math.log(Math.min(areaMm2, yellow > 0.3 * change ? 10 : NEUTRAL_MM2) / 2) +
     1.5 * Math.min(1, Math.max(0, yellow) / change) -

@@ -26,56 +26,90 @@ const NORMALS = (() => {
   return Float32Array.from({ length: 1 << 16 }, () => random.normal());
 })();
 
-/** Changes the light of a place; `on` tells whether it lies on the card. */
-type Mark = (x: number, y: number, light: number[], on: boolean) => void;
+/** Changes the light of the places within a box of card millimetres; `on` tells whether one is on the card. */
+interface Mark {
+  readonly boxMm: readonly [number, number, number, number];
+  readonly change: (x: number, y: number, light: number[], on: boolean) => void;
+}
 
-const speck =
-  (cx: number, cy: number, radius: number): Mark =>
-  (x, y, light) => {
+const round = (x: number, y: number, r: number): Mark['boxMm'] => [x - r, y - r, x + r, y + r];
+const speck = (cx: number, cy: number, radius: number): Mark => ({
+  boxMm: round(cx, cy, radius),
+  change: (x, y, light) => {
     if (Math.hypot(x - cx, y - cy) < radius) light.fill(0.7);
-  };
-const stain =
-  (cx: number, cy: number, radius: number): Mark =>
-  (x, y, light, on) => {
+  },
+});
+const stain = (cx: number, cy: number, radius: number): Mark => ({
+  boxMm: round(cx, cy, radius),
+  change: (x, y, light, on) => {
     if (!on || Math.hypot(x - cx, y - cy) > radius) return;
     light[0] = 0.97 * (light[0] as number);
     light[1] = 0.94 * (light[1] as number);
     light[2] = 0.7 * (light[2] as number);
-  };
+  },
+});
 function dim(light: number[], share: number): void {
   for (const c of [0, 1, 2]) light[c] = share * (light[c] as number);
 }
-const shadow: Mark = (x, _, light) => {
-  if (x > 20 && x < 26) dim(light, 0.8);
+const shadow: Mark = {
+  boxMm: [20, -9, 26, 99],
+  change: (x, _, light) => {
+    if (x > 20 && x < 26) dim(light, 0.8);
+  },
 };
-const line =
-  (at: number, beyond = false): Mark =>
-  (x, _, light, on) => {
+const line = (at: number, beyond = false): Mark => ({
+  boxMm: [at - 0.08, -9, at + 0.08, 99],
+  change: (x, _, light, on) => {
     if ((on || beyond) && Math.abs(x - at) < 0.08) dim(light, 1.2);
-  };
+  },
+});
 
-/** A card with a plain border and busy art, three samples a pixel each way, in linear light. */
+/** sRGB of a pixel, the mean light of three samples each way. */
+function drawnAt(i: number, j: number, marks: readonly Mark[]): readonly number[] {
+  const sum = [0, 0, 0];
+  for (let k = 0; k < 9; k++) {
+    const x = (i + ((k % 3) - 1) / 3 - 35) / PX_PER_MM;
+    const y = (j + (Math.floor(k / 3) - 1) / 3 - 35) / PX_PER_MM;
+    const light = printed(x, y);
+    const on = x > 0 && y > 0 && x < SIZE[0] && y < SIZE[1];
+    for (const mark of marks) mark.change(x, y, light, on);
+    for (const c of [0, 1, 2]) sum[c] = (sum[c] as number) + (light[c] as number) / 9;
+  }
+  return sum.map(encodedOf);
+}
+
+/** The card without marks, drawn once. */
+const UNMARKED = new Float32Array(3 * WIDTH * HEIGHT);
+for (let at = 0; at < WIDTH * HEIGHT; at++)
+  UNMARKED.set(drawnAt(at % WIDTH, Math.floor(at / WIDTH), []), 3 * at);
+
+/** A card with a plain border and busy art. */
 function drawn(marks: readonly Mark[], noise = 0.006, mirrored = false): Picture {
-  const samples = new Uint8Array(WIDTH * HEIGHT * 3);
-  for (let j = 0; j < HEIGHT; j++)
-    for (let i = 0; i < WIDTH; i++) {
-      const sum = [0, 0, 0];
-      for (let k = 0; k < 9; k++) {
-        const px = i + ((k % 3) - 1) / 3;
-        const x = ((mirrored ? WIDTH - 1 - px : px) - 35) / PX_PER_MM;
-        const y = (j + (Math.floor(k / 3) - 1) / 3 - 35) / PX_PER_MM;
-        const light = printed(x, y);
-        const on = x > 0 && y > 0 && x < SIZE[0] && y < SIZE[1];
-        for (const mark of marks) mark(x, y, light, on);
-        for (const c of [0, 1, 2]) sum[c] = (sum[c] as number) + (light[c] as number) / 9;
-      }
-      const at = 3 * (j * WIDTH + i);
-      for (const c of [0, 1, 2]) {
-        const grain = noise * (NORMALS[(at * 31 + c * 7919 + (at >> 7)) & 65_535] as number);
-        const value = encodedOf(sum[c] as number) + grain;
-        samples[at + c] = Math.round(255 * Math.min(1, Math.max(0, value)));
-      }
-    }
+  const values = UNMARKED.slice();
+  for (const { boxMm } of marks) {
+    const [x0, y0, x1, y1] = boxMm.map((mm) => Math.round(mm * PX_PER_MM + 35));
+    for (
+      let j = Math.max(0, (y0 as number) - 1);
+      j <= Math.min(HEIGHT - 1, (y1 as number) + 1);
+      j++
+    )
+      for (
+        let i = Math.max(0, (x0 as number) - 1);
+        i <= Math.min(WIDTH - 1, (x1 as number) + 1);
+        i++
+      )
+        values.set(drawnAt(i, j, marks), 3 * (j * WIDTH + i));
+  }
+  const samples = new Uint8Array(values.length);
+  for (let at = 0; at < values.length; at++) {
+    const pixel = Math.floor(at / 3);
+    const column = pixel % WIDTH;
+    const from = mirrored ? 3 * (pixel - column + WIDTH - 1 - column) + (at % 3) : at;
+    const salt = 3 * pixel * 31 + (at % 3) * 7919 + ((3 * pixel) >> 7);
+    const grain = noise * (NORMALS[salt & 65_535] as number);
+    const value = (values[from] as number) + grain;
+    samples[at] = Math.round(255 * Math.min(1, Math.max(0, value)));
+  }
   return pictureOf(WIDTH, HEIGHT, samples);
 }
 
@@ -118,6 +152,10 @@ describe('marks of one still picture', () => {
 
   it('takes what darkens the ground too for a shadow, and a line over the ground for the scanner', () => {
     expect(seen(drawn([shadow]))).toEqual([]);
+    // Grains of dust on both sides at one height are no line: only one half of each border shows them.
+    expect(
+      seen(drawn([speck(1.2, 45, 0.25), speck(61.8, 45, 0.25)])).map(({ kind }) => kind),
+    ).toEqual(['speck', 'speck']);
     const [over] = stillMarksOf(drawn([line(30, true)]), map, FRAME, true).defects;
     const [within] = stillMarksOf(drawn([line(30)]), map, FRAME, true).defects;
     expect(over?.p ?? 0).toBeLessThan(within?.p ?? 0);
@@ -129,8 +167,20 @@ describe('marks of one still picture', () => {
       speck(x, -1.4, 0.15),
       speck(x, 89.4, 0.15),
     ]);
-    expect(seen(drawn(specks), true).length).toBe(5);
-    expect(seen(drawn([...specks, ...dust]), true)).toEqual([]);
+    const beliefs = (marks: readonly Mark[], onGlass: boolean) =>
+      stillMarksOf(drawn(marks), map, FRAME, onGlass)
+        .defects.filter(({ kind, centreMm: [, y] }) => kind === 'speck' && y < 3)
+        .map(({ p }) => p);
+    const [still, scanned, dusty] = [
+      beliefs(specks, false),
+      beliefs(specks, true),
+      beliefs([...specks, ...dust], true),
+    ];
+    expect([still.length, scanned.length]).toEqual([5, 5]);
+    expect(Math.min(...still)).toBeGreaterThan(0.5);
+    // One scan cannot tell dust on the glass from a speck.
+    expect(Math.max(...scanned)).toBeLessThan(0.5);
+    expect(Math.max(0, ...dusty)).toBeLessThan(Math.min(...scanned));
   });
 
   it('swaps left and right with a mirrored picture', () => {
@@ -143,7 +193,38 @@ describe('marks of one still picture', () => {
     for (const [i, x] of a.entries()) expect(Math.abs(x - (b[i] as number))).toBeLessThan(0.3);
   });
 
-  it('says nothing of a card without a border', () => {
-    expect(stillMarksOf(drawn(planted), map, null, false)).toEqual({ defects: [], limits: [] });
+  it('names light spots in the print without believing them, less where there are many', () => {
+    const spots = (count: number) =>
+      stillMarksOf(
+        drawn(Array.from({ length: count }, (_, i) => speck(12 + 8 * i, 20, 0.25))),
+        map,
+        FRAME,
+        false,
+      ).defects.filter(({ kind, centreMm: [x, y] }) => kind === 'speck' && x > 5 && y > 5);
+    const [one, ...others] = spots(1);
+    expect(others).toEqual([]);
+    expect(Math.hypot((one?.centreMm[0] ?? 0) - 12, (one?.centreMm[1] ?? 0) - 20)).toBeLessThan(
+      0.15,
+    );
+    expect(one?.p ?? 1).toBeLessThan(0.5);
+    expect(one?.p ?? 0).toBeGreaterThan(0.05);
+    // Pixels are 0.02 mm² each and a disc of 0.2 mm² has a rim of twelve of them.
+    expect(Math.abs((one?.areaMm2 ?? 0) - Math.PI * 0.25 ** 2)).toBeLessThan(0.1);
+    for (const many of spots(5)) expect(many.p).toBeLessThan((one?.p ?? 0) / 3);
+  });
+
+  it('states what it could show, and less of it under noise', () => {
+    const limitOf = (noise: number) => {
+      const { limits } = stillMarksOf(drawn([], noise), map, FRAME, false);
+      return limits.find(({ kinds }) => kinds.includes('print-line'))?.mm ?? 9;
+    };
+    expect(limitOf(0.006)).toBeLessThan(0.3);
+    expect(limitOf(0.03)).toBeGreaterThan(limitOf(0.006));
+  });
+
+  it('says nothing of the border of a card without one', () => {
+    const { defects, limits } = stillMarksOf(drawn(planted), map, null, false);
+    expect(limits).toEqual([]);
+    expect(defects.filter(({ p }) => p >= 0.5)).toEqual([]);
   });
 });

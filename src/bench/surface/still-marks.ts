@@ -1,12 +1,14 @@
 import type { Defect, DefectKind } from '../defects.ts';
-import { bySide } from '../frame/sides.ts';
+import type { Limit } from '../examine/types.ts';
+import { type BySide, bySide } from '../frame/sides.ts';
 import type { Frame } from '../frame/types.ts';
 import type { CardMap } from '../geometry/card-map.ts';
 import type { Picture } from '../picture.ts';
 import { cardWhiteOf } from '../wear/card-white.ts';
 import { plainBordersOf } from './bands.ts';
-import { cardTonesOf } from './card-tones.ts';
+import { type CardTones, cardTonesOf } from './card-tones.ts';
 import { printLinesOf } from './print-lines.ts';
+import { printSpecksOf } from './print-specks.ts';
 import { specksOf } from './specks.ts';
 import { stainsOf } from './stains.ts';
 
@@ -14,14 +16,18 @@ import { stainsOf } from './stains.ts';
 export interface StillMarks {
   readonly defects: readonly Defect[];
   /** The smallest mark of each kind that would have shown, mm; a kind that could not is left out. */
-  readonly limits: readonly { readonly kinds: readonly DefectKind[]; readonly mm: number }[];
+  readonly limits: readonly Limit[];
 }
+
+/** Depth at which the print of a card without a border is looked at, mm: wear reaches that far. */
+const NO_BORDER_MM = 1.5;
+/** Frames are up to so wide, inside their outermost line. Judgement, no source. */
+const FRAME_MM = 1.2;
 
 /**
  * Marks that one still picture shows without a second one to compare with: white specks and stains
- * in the border, where it is of one colour, and lines that cross border and art alike. Art has
- * specks and lines of its own, so that nothing is said of those inside the frame, and nothing at all
- * of a card whose art runs to the edge.
+ * in the border, where it is of one colour, lines that cross border and art alike, and light spots
+ * inside the print, which art may have of its own, so that none is as likely as not.
  *
  * @param frame null where no border was found
  * @param onGlass whether it is a scan, so that dust on the glass is thought of
@@ -32,25 +38,46 @@ export function stillMarksOf(
   frame: Frame | null,
   onGlass: boolean,
 ): StillMarks {
-  if (!frame?.bordersMm) return { defects: [], limits: [] };
-  const { rotationDeg } = frame;
   const card = cardTonesOf(picture, map);
-  const plain = plainBordersOf(card, map.sizeMm, frame.bordersMm, rotationDeg);
+  const white = cardWhiteOf(picture, map);
+  const borders = frame?.bordersMm ?? null;
+  const inside = bySide((side) => (borders ? borders[side] + FRAME_MM : NO_BORDER_MM));
+  const spots = printSpecksOf(card, map.sizeMm, inside, white);
+  const border = borders
+    ? borderMarksOf(card, map, { borders, white, onGlass, rotationDeg: frame?.rotationDeg ?? 0 })
+    : { defects: [], limits: [] };
+  return {
+    defects: [...border.defects, ...spots].filter(({ p }) => p > 0.01),
+    limits: border.limits,
+  };
+}
+
+interface Bordered {
+  readonly borders: BySide<number>;
+  readonly rotationDeg: number;
+  readonly white: readonly number[];
+  readonly onGlass: boolean;
+}
+
+function borderMarksOf(
+  card: CardTones,
+  { sizeMm }: CardMap,
+  { borders, rotationDeg, white, onGlass }: Bordered,
+): StillMarks {
+  const plain = plainBordersOf(card, sizeMm, borders, rotationDeg);
   const bands = bySide((side) => plain[side]?.band ?? null);
   const plainMm = bySide((side) => plain[side]?.toMm ?? null);
-  const specks = specksOf(card, map.sizeMm, bands, cardWhiteOf(picture, map), onGlass);
-  const stains = stainsOf(card, map.sizeMm, bands);
-  const limit = (kind: DefectKind, mm: number | null) =>
-    mm === null ? [] : [{ kinds: [kind], mm }];
+  const specks = specksOf(card, sizeMm, bands, white, onGlass);
+  const stains = stainsOf(card, sizeMm, bands);
+  const lines = printLinesOf(card, sizeMm, { plainMm, rotationDeg });
+  const limit = (kind: DefectKind, where: Limit['where'], mm: number | null) =>
+    mm === null ? [] : [{ kinds: [kind], where, mm }];
   return {
-    defects: [
-      ...specks.defects,
-      ...stains.defects,
-      ...printLinesOf(card, map.sizeMm, { plainMm, rotationDeg }),
-    ].filter(({ p }) => p > 0.01),
+    defects: [...specks.defects, ...stains.defects, ...lines.defects],
     limits: [
-      ...limit('speck', specks.detectionLimitMm),
-      ...limit('stain', stains.detectionLimitMm),
+      ...limit('speck', 'in the border', specks.detectionLimitMm),
+      ...limit('stain', 'in the border', stains.detectionLimitMm),
+      ...limit('print-line', 'all over', lines.detectionLimitMm),
     ],
   };
 }

@@ -63,7 +63,8 @@ function limitWords({ defects, limits }: FaceAnswer, width: number): string {
     ? 'Nothing else was found'
     : 'Nothing was found';
   const each = limits.map(
-    ({ kinds, mm }) => `${kinds.join(' and ').replaceAll('-', ' ')} down to ${mm.toFixed(1)} mm`,
+    ({ kinds, where, mm }) =>
+      `${kinds.join(' and ').replaceAll('-', ' ')} ${where} down to ${mm.toFixed(1)} mm`,
   );
   return paragraph(`${nothing} that these pictures could show: ${each.join(', ')}.`, width);
 }

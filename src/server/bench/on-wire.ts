@@ -42,7 +42,7 @@ export function faceOnWire(
       rotationSd: frame.rotationSdDeg,
     },
     marks: marks.map(markOnWire),
-    limits: face.limits.map(({ kinds, mm }) => ({ kinds: [...kinds], mm })),
+    limits: face.limits.map(({ kinds, where, mm }) => ({ kinds: [...kinds], where, mm })),
     looks: [...face.looks],
     whyNot: face.whyNot,
   };

@@ -50,9 +50,9 @@ it('promises nothing where the outline is not sure or nothing is there', () => {
 });
 
 it('says how far down the picture could have shown more, and nothing where it cannot say', () => {
-  const limits = [{ kinds: ['corner-wear', 'edge-wear'], mm: 0.2537 }];
+  const limits = [{ kinds: ['corner-wear', 'edge-wear'], where: 'along the edges', mm: 0.2537 }];
   expect(sayLimits({ ...face([]), limits })).toBe(
-    'Nothing else that this picture could show: corner wear or edge wear down to 0.25 mm.',
+    'Nothing else that this picture could show: corner wear or edge wear along the edges down to 0.25 mm.',
   );
   expect(sayLimits(face([]))).toBeNull();
 });

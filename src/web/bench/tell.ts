@@ -108,8 +108,8 @@ function sayAgainst(described: BenchCopy['described']): string {
 export function sayLimits({ limits }: BenchFace): string | null {
   if (limits.length === 0) return null;
   const each = limits.map(
-    ({ kinds, mm }) =>
-      `${sayList(kinds.map(kindName), 'or')} down to ${Number(mm.toPrecision(2))} mm`,
+    ({ kinds, where, mm }) =>
+      `${sayList(kinds.map(kindName), 'or')} ${where} down to ${Number(mm.toPrecision(2))} mm`,
   );
   return `Nothing else that this picture could show: ${sayList(each)}.`;
 }

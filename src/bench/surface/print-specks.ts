@@ -1,0 +1,171 @@
+import type { Defect } from '../defects.ts';
+import type { BySide } from '../frame/sides.ts';
+import type { PointMm, SizeMm } from '../geometry/points.ts';
+import { viewPointOf } from '../rectify/view.ts';
+import { boxMeanOf } from './box-mean.ts';
+import { type CardTones, GROUND_MM, TONES_PX_PER_MM } from './card-tones.ts';
+
+/** What surrounds a spot lies so many pixels off; a spot is narrower than a millimetre. */
+const AROUND_PX = 6;
+const LEAST_TONE = 0.06;
+/** Over how many times the usual change around it a spot must stand out. */
+const LEAST_SDS = 4;
+const TEXTURE_PX = 28;
+/** Most that is believed of a spot that art may have, without a reference. Judgement, no source. */
+const MOST_P = 0.45;
+/** Spots that are told of, the surest first. */
+const MOST_TOLD = 12;
+
+const AROUND = [
+  [1, 0],
+  [0.7, 0.7],
+  [0, 1],
+  [-0.7, 0.7],
+  [-1, 0],
+  [-0.7, -0.7],
+  [0, -1],
+  [0.7, -0.7],
+].map(([x, y]) => [Math.round(AROUND_PX * (x as number)), Math.round(AROUND_PX * (y as number))]);
+
+/**
+ * White specks inside the print: spots up to a millimetre wide that are lighter than all that lies
+ * around them, in every channel, by more than the print there usually changes. Art has spots of its
+ * own, so that the more alike ones there are, the less each is believed, and none as likely as not.
+ *
+ * @param insideMm how far inside the cut edge the print begins, along each side
+ * @param white light of the card's white, red, green and blue
+ */
+export function printSpecksOf(
+  card: CardTones,
+  size: SizeMm,
+  insideMm: BySide<number>,
+  white: readonly number[],
+): readonly Defect[] {
+  const spots = spotsOf(card, size, insideMm);
+  return spots
+    .map((spot) => defectOf(card, spot, alikeOf(spot, spots), white))
+    .filter(({ p }) => p > 0.02)
+    .sort((a, b) => b.p - a.p)
+    .slice(0, MOST_TOLD);
+}
+
+interface Spot {
+  readonly x: number;
+  readonly y: number;
+  /** By how much it is lighter in tone than the lightest around. */
+  readonly over: number;
+  /** That over the usual change of the print around it. */
+  readonly sds: number;
+}
+
+function spotsOf(
+  card: CardTones,
+  [width, height]: SizeMm,
+  inside: BySide<number>,
+): readonly Spot[] {
+  const { view } = card;
+  const smooth = boxMeanOf({ ...view, values: leastOf(card) }, 1).values;
+  const texture = textureOf(smooth, view.width, view.height);
+  const px = (mm: number) => Math.round((mm + GROUND_MM) * TONES_PX_PER_MM);
+  const steps = AROUND.map(([x, y]) => (y as number) * view.width + (x as number));
+  const spots: Spot[] = [];
+  for (let y = px(inside.top); y < px(height - inside.bottom); y++)
+    for (let x = px(inside.left); x < px(width - inside.right); x++) {
+      const i = y * view.width + x;
+      const here = smooth[i] as number;
+      const least = here - Math.max(LEAST_TONE, LEAST_SDS * (texture[i] as number));
+      if (steps.some((step) => (smooth[i + step] as number) > least)) continue;
+      if (!isPeak(smooth, view.width, i)) continue;
+      const over = here - Math.max(...steps.map((step) => smooth[i + step] as number));
+      spots.push({ x, y, over, sds: over / Math.max(texture[i] as number, 0.004) });
+    }
+  return spots;
+}
+
+/** The darkest channel of each pixel: towards white all of them lighten. */
+function leastOf({ tones }: CardTones): Float32Array {
+  const least = new Float32Array(tones.length / 3);
+  for (let i = 0, j = 0; i < least.length; i++, j += 3)
+    least[i] = Math.min(tones[j] as number, tones[j + 1] as number, tones[j + 2] as number);
+  return least;
+}
+
+/** Mean size of the change over three pixels, over squares of 8 mm. */
+function textureOf(smooth: Float32Array, width: number, height: number): Float32Array {
+  const change = new Float32Array(smooth.length);
+  for (let i = 3 * width; i < smooth.length - 3 * width; i++)
+    change[i] =
+      (Math.abs((smooth[i + 3] as number) - (smooth[i - 3] as number)) +
+        Math.abs((smooth[i + 3 * width] as number) - (smooth[i - 3 * width] as number))) /
+      2;
+  return boxMeanOf({ width, height, values: change }, TEXTURE_PX).values;
+}
+
+function isPeak(values: Float32Array, width: number, i: number): boolean {
+  const here = values[i] as number;
+  for (let dy = -2; dy <= 2; dy++)
+    for (let dx = -2; dx <= 2; dx++) {
+      const other = values[i + dy * width + dx] as number;
+      if (other > here || (other === here && dy * width + dx < 0)) return false;
+    }
+  return true;
+}
+
+/** How many other spots stand out at least half as much. */
+function alikeOf(spot: Spot, spots: readonly Spot[]): number {
+  return spots.filter((other) => other !== spot && other.over > 0.5 * spot.over).length;
+}
+
+function defectOf(
+  { view, tones }: CardTones,
+  { x, y, over, sds }: Spot,
+  alike: number,
+  white: readonly number[],
+): Defect {
+  const cells = cellsOf(view.width, tones, x, y, over);
+  const areaMm2 = cells / TONES_PX_PER_MM ** 2;
+  const half = Math.sqrt(areaMm2 / Math.PI);
+  const [cx, cy] = viewPointOf(view, [x, y]);
+  const boxMm = [cx - half, cy - half, cx + half, cy + half] as const;
+  const corners: readonly PointMm[] = [
+    [boxMm[0], boxMm[1]],
+    [boxMm[2], boxMm[1]],
+    [boxMm[2], boxMm[3]],
+    [boxMm[0], boxMm[3]],
+  ];
+  const at = 3 * (y * view.width + x);
+  const whiteness = [0, 1, 2].reduce(
+    (sum, c) => sum + Math.min(1, (tones[at + c] as number) / Math.sqrt(white[c] as number)) / 3,
+    0,
+  );
+  return {
+    kind: 'speck',
+    centreMm: [cx, cy],
+    boxMm,
+    areaMm2,
+    lengthMm: null,
+    polygonMm: corners,
+    p: probabilityOf(sds, whiteness, alike),
+    sd: { centreMm: 0.07, areaMm2: 0.02 + 0.5 * areaMm2, lengthMm: null },
+    seenFrom: 'still',
+  };
+}
+
+/** Pixels within a millimetre that are lighter than half way up the spot. */
+function cellsOf(width: number, tones: Float32Array, x: number, y: number, over: number): number {
+  const least = (i: number) =>
+    Math.min(tones[3 * i] as number, tones[3 * i + 1] as number, tones[3 * i + 2] as number);
+  const limit = least(y * width + x) - over / 2;
+  let cells = 0;
+  for (let dy = -AROUND_PX; dy <= AROUND_PX; dy++)
+    for (let dx = -AROUND_PX; dx <= AROUND_PX; dx++)
+      if (dx * dx + dy * dy <= AROUND_PX ** 2 && least((y + dy) * width + x + dx) > limit) cells++;
+  return Math.max(1, cells);
+}
+
+/** Weights are judgement, no source; the method page says how many spots of clean cards pass. */
+function probabilityOf(sds: number, whiteness: number, alike: number): number {
+  const odds =
+    Math.exp(-3 + 1.5 * Math.log(sds / LEAST_SDS) + 4 * (whiteness - 0.8)) / (1 + alike) ** 1.5;
+  return Math.min(MOST_P, odds / (1 + odds));
+}
