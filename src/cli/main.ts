@@ -82,6 +82,11 @@ function addResearch(program: Command, terminal: Terminal, end: (exit: Exit) => 
     .description('say how many copies of each printing are graded and can turn up, and how sure')
     .argument('<dossier>', 'folder of the dossier')
     .option('--on <day>', 'the day that the answer holds for, such as 2026-06-30', day)
+    .option('--add <file>', 'show what a pasted or saved report says; needs --service, --as-of')
+    .option('--service <id>', 'the service of the report or letter')
+    .option('--as-of <day>', 'the day on which the report was read', day)
+    .option('--write', 'with --add: write it to population.csv')
+    .option('--letter', 'with --service: the letter that asks the service to mend its report')
     .option('--json', 'print JSON')
     .action(async (folder, options) =>
       end(await (await import('./commands/population.ts')).population(folder, options, terminal)),

@@ -1,4 +1,6 @@
 export * from './extant/capture.ts';
 export * from './extant/uneven.ts';
+export { letterTo } from './letter.ts';
+export { type PastedReport, readReport } from './paste/report.ts';
 export { populationOf } from './population.ts';
 export type * from './types.ts';

@@ -60,6 +60,8 @@ export function populationOf(records: Records, evidence: Evidence, on: number): 
       graded_at_most: counts.reduce((sum, one) => sum + Math.ceil(one.total95[1]), 0),
       seen_by: seenByOf(records.blocks, mine),
       low: lows[at] ?? null,
+      certificates: certificatesOf(mine),
+      looked: lookedAt(reads, at),
     };
   });
   return {
@@ -70,6 +72,26 @@ export function populationOf(records: Records, evidence: Evidence, on: number): 
     falls: series.flatMap(fallsOf),
     assumed: series.flatMap(({ service }) => (service.assumed ? service.id : [])),
   };
+}
+
+function certificatesOf(seen: readonly Seen[]): Record<string, string[]> {
+  const certificates: Record<string, string[]> = {};
+  for (const { service, certificate } of seen) {
+    if (certificate === '') continue;
+    const list = certificates[service] ?? [];
+    if (!list.includes(certificate)) certificates[service] = [...list, certificate];
+  }
+  return certificates;
+}
+
+function lookedAt(reads: readonly Read[], printing: number): Record<string, number> {
+  const entries = reads.flatMap(({ series, matching, homes }) =>
+    (homes[printing] ?? []).map((label) => {
+      const looked = matching.looked[label]?.get(printing) ?? 0;
+      return [`${series.service.id}\n${series.newest.labels[label]}`, looked] as const;
+    }),
+  );
+  return Object.fromEntries(entries.filter(([, count]) => count > 0));
 }
 
 function homesOf({ held }: Matching, printings: number): number[][] {

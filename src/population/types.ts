@@ -152,6 +152,10 @@ export interface PrintingCount {
   } | null;
   /** Why its population is low; null where it is not. */
   readonly low: Low | null;
+  /** Certificates of it that were seen, by service. */
+  readonly certificates: Readonly<Record<string, readonly string[]>>;
+  /** Copies of it that were looked at, by service and label with a line break between them. */
+  readonly looked: Readonly<Record<string, number>>;
 }
 
 /** Why few copies of a printing are graded, against the printings of the dossier. */
