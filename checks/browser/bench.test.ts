@@ -1,4 +1,4 @@
-import { cp, mkdir, mkdtemp, rm } from 'node:fs/promises';
+import { cp, mkdir, mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
@@ -8,6 +8,7 @@ import { launch } from './chromium.ts';
 import { barriers, builtPage, CAN_RUN, expectNoSideways, openPage } from './page.ts';
 
 const PICTURE = 'checks/fixtures/bench/pictures/scan-bronze-300/front.jpg';
+const BACK = 'demo/dossier/desk/photos/hare-1/back.jpg';
 
 describe.skipIf(!CAN_RUN)('the bench in the page (needs a Chromium)', () => {
   let browser: Browser;
@@ -21,10 +22,7 @@ describe.skipIf(!CAN_RUN)('the bench in the page (needs a Chromium)', () => {
     await rm(join(folder, 'desk', 'photos'), { recursive: true });
     await mkdir(join(folder, 'desk', 'photos', 'hare-1'), { recursive: true });
     await cp(PICTURE, join(folder, 'desk', 'photos', 'hare-1', 'front.jpg'));
-    await cp(
-      'demo/dossier/desk/photos/hare-1/back.jpg',
-      join(folder, 'desk', 'photos', 'hare-1', 'back.jpg'),
-    );
+    await cp(BACK, join(folder, 'desk', 'photos', 'hare-1', 'back.jpg'));
     const dataFolder = join(root, 'data');
     running = await startServer({ folder, dataFolder, port: 0, page: await builtPage() });
     browser = await launch();
@@ -55,6 +53,35 @@ describe.skipIf(!CAN_RUN)('the bench in the page (needs a Chromium)', () => {
     expect(wrongs).toEqual([]);
     await page.context().close();
   }, 120_000);
+
+  it('begins a copy with two dropped pictures and the seller’s words', async () => {
+    const { page, wrongs } = await openPage(browser, `${running.url}#/bench`);
+    const zone = page.locator('.drop');
+    await zone.waitFor();
+    const bytes = (await readFile(BACK)).toString('base64');
+    const dropped = await page.evaluateHandle((text) => {
+      const data = new DataTransfer();
+      const part = Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0));
+      data.items.add(new File([part], 'card-back.jpg', { type: 'image/jpeg' }));
+      return data;
+    }, bytes);
+    await zone.dispatchEvent('drop', { dataTransfer: dropped });
+    await page.locator('.drop input').setInputFiles(PICTURE);
+    await page.getByLabel('The seller’s own words').fill('Perfect centering, no creases');
+    await page.getByLabel('Its id').fill('new-one');
+    await page.getByLabel('Days to send it back').fill('14');
+    expect(await barriers(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Examine it' }).click();
+    await page.waitForSelector('.dimensions .measure', { timeout: 90_000 });
+    await page.getByText('Perfect centering, no creases').waitFor();
+    // Deadlines stand at their earliest reading: the first day counts.
+    await page.getByText('13 days left').first().waitFor();
+    const kept = await readFile(join(root, 'dossier', 'desk', 'photos', 'new-one', 'back.jpg'));
+    expect(Buffer.compare(kept, await readFile(BACK))).toBe(0);
+    expect(await barriers(page)).toEqual([]);
+    expect(wrongs).toEqual([]);
+    await page.context().close();
+  }, 180_000);
 
   it('is one page on paper, with both faces', async () => {
     const { page, wrongs } = await openPage(browser, `${running.url}#/bench/hare-1`);

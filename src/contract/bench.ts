@@ -138,6 +138,14 @@ export const BenchCopySchema = z.object({
 });
 export type BenchCopy = z.infer<typeof BenchCopySchema>;
 
+/** Answer of `POST /api/bench/COPY/pictures/ROLE`: the name that the picture was kept under. */
+export const BenchKeptSchema = z.object({ name: z.string() });
+export type BenchKept = z.infer<typeof BenchKeptSchema>;
+
+/** Answer of `GET /api/bench/COPY/progress`: faces that were measured, and the picture that is being measured. */
+export const BenchProgressSchema = z.object({ done: z.int(), of: z.int(), now: z.string() });
+export type BenchProgress = z.infer<typeof BenchProgressSchema>;
+
 /** Body of `POST /api/bench/COPY/outline`: corners moved by hand; null gives them up. */
 export const BenchOutlineSchema = z.object({
   side,

@@ -24,8 +24,8 @@ export async function bodyOf<T extends z.ZodType>(
   throw new Refused('bad-request', `The request is not understood. ${problems[0]}.`, problems);
 }
 
-/** Counts while it reads, so that no header can lie about the length. */
-async function textOf(context: Context, atMost: number): Promise<string> {
+/** The bytes of a request. Counts while it reads, so that no header can lie about the length. */
+export async function bytesOf(context: Context, atMost: number): Promise<Uint8Array> {
   const tooLarge = new Refused(
     'too-large',
     `That is more than ${Math.floor(atMost / 1024)} kB at once.`,
@@ -38,8 +38,13 @@ async function textOf(context: Context, atMost: number): Promise<string> {
     if (length > atMost) throw tooLarge;
     pieces.push(piece);
   }
+  return Buffer.concat(pieces);
+}
+
+async function textOf(context: Context, atMost: number): Promise<string> {
+  const bytes = await bytesOf(context, atMost);
   try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(Buffer.concat(pieces));
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch (error) {
     if (!(error instanceof TypeError)) throw error;
     throw new Refused('bad-request', 'The request is not UTF-8.');

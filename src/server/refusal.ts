@@ -10,6 +10,7 @@ export const STATUS = {
   'not-found': 404,
   'wrong-method': 405,
   'other-dossier': 409,
+  'already-there': 409,
   'too-large': 413,
   'not-json': 415,
   'cannot-write': 503,

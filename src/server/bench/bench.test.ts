@@ -147,6 +147,44 @@ describe('the bench', () => {
     );
   });
 
+  it('keeps pictures of a new copy as they came, measures them, and writes over none', async () => {
+    const after = { id: 'four', printing: 'pt-first', status: 'arrived', listing: 'No creases' };
+    const { version } = (await trial.ask('/api/dossier')).body;
+    const changes = [{ file: 'desk/copies.csv', op: 'add', after }];
+    await trial.ask('/api/changes', { version, label: 'Lay four on the bench', changes });
+    const bytes = await cardPicture();
+    const send = async (path: string, body: Buffer | string) => {
+      const response = await fetch(new URL(path, trial.running.url), {
+        ...{ method: 'POST', body: new Uint8Array(Buffer.from(body)) },
+        headers: { 'x-printlore-token': trial.running.token },
+      });
+      return [response.status, await response.json()];
+    };
+    expect(await send('/api/bench/four/pictures/front', bytes)).toEqual([
+      200,
+      { name: 'front.jpg' },
+    ]);
+    const kept = join(trial.folder, 'desk', 'photos', 'four', 'front.jpg');
+    expect(Buffer.compare(await readFile(kept), bytes)).toBe(0);
+    expect(await send('/api/bench/four/pictures/front', bytes)).toEqual([
+      409,
+      {
+        error: {
+          code: 'already-there',
+          message: 'desk/photos/four/front.jpg is there already; originals are never written over.',
+        },
+      },
+    ]);
+    expect((await send('/api/bench/four/pictures/back', 'words'))[0]).toBe(400);
+    expect((await send('/api/bench/four/pictures/..%2Fback', bytes))[0]).toBe(400);
+    expect((await send('/api/bench/nobody/pictures/front', bytes))[0]).toBe(404);
+    expect((await copy('four')).front?.outline?.p).toBeGreaterThan(0.5);
+    expect((await trial.ask('/api/bench/four/progress')).body).toEqual({ done: 0, of: 0, now: '' });
+    await trial.ask('/api/undo', {});
+    expect((await trial.ask('/api/bench/four')).status).toBe(404);
+    expect((await readFile(kept)).length).toBe(bytes.length);
+  });
+
   it.each([
     ['/api/bench/nobody', 404],
     ['/api/bench/three/picture/..%2F..%2Fcopies.csv', 404],

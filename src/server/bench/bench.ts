@@ -1,27 +1,23 @@
-import { randomUUID } from 'node:crypto';
 import { stat } from 'node:fs/promises';
 import { join } from 'node:path';
-import {
-  type Annotation,
-  cardMapOf,
-  type FaceAnswer,
-  pixelOf,
-  reportOf,
-  selectorOf,
-} from '../../bench/index.ts';
+import { type Annotation, type FaceAnswer, reportOf } from '../../bench/index.ts';
 import type {
   BenchCopy,
+  BenchKept,
   BenchList,
   BenchMarkRequest,
   BenchOutline,
+  BenchProgress,
   BenchSide,
 } from '../../contract/index.ts';
 import type { Dossier } from '../../dossier/index.ts';
 import { dayFrom } from '../../evidence/index.ts';
 import {
   type CopyPhoto,
+  keepPhoto,
   now,
   type PartPx,
+  PhotoThere,
   PictureFault,
   photosOf,
   shownPicture,
@@ -30,6 +26,7 @@ import {
 import { clockOf } from '../../market/index.ts';
 import { Refused } from '../refusal.ts';
 import type { Session } from '../session.ts';
+import { annotationOf, type MarkMade } from './annotations.ts';
 import { type CopyRow, copiesOf, deadlinesOf, settingFor, wordsOf } from './desk.ts';
 import { type Hands, handsOf, withHands } from './examination-file.ts';
 import type { Measurer } from './measurer.ts';
@@ -58,6 +55,8 @@ export class Bench {
   readonly #measurer: Measurer;
   /** Faces as last measured, by all that they were measured from. */
   readonly #faces = new Map<string, Promise<Measured>>();
+  /** The faces of each copy that is being measured now, and how many of them are done. */
+  readonly #doing = new Map<string, BenchProgress>();
 
   constructor(session: Session, measurer: Measurer) {
     this.#session = session;
@@ -118,6 +117,27 @@ export class Bench {
     });
   }
 
+  /** Keeps a picture of a copy as it came; none that is there is written over. */
+  async keepPicture(id: string, role: string, bytes: Uint8Array): Promise<BenchKept> {
+    const { folder } = await this.#find(id);
+    try {
+      return { name: await keepPhoto(folder, id, role, bytes) };
+    } catch (error) {
+      if (error instanceof PhotoThere) {
+        const words = `${error.message} is there already; originals are never written over.`;
+        throw new Refused('already-there', words);
+      }
+      if (error instanceof PictureFault || error instanceof RangeError)
+        throw new Refused('bad-request', error.message);
+      throw error;
+    }
+  }
+
+  /** How far the measuring of a copy has come; all of it done where none is going on. */
+  progress(id: string): BenchProgress {
+    return this.#doing.get(id) ?? { done: 0, of: 0, now: '' };
+  }
+
   /** The card as seen straight down, or a part of it in millimetres, for showing. */
   async card(
     id: string,
@@ -154,10 +174,7 @@ export class Bench {
 
   async #told(found: Found, hands: Hands): Promise<BenchCopy> {
     const { copy, dossier, photos } = found;
-    const [front, back] = [
-      await this.#faceOrNone(found, 'front', hands),
-      await this.#faceOrNone(found, 'back', hands),
-    ];
+    const [front, back] = await this.#bothFaces(found, hands);
     const setting = settingFor(dossier, copy);
     const told = {
       annotations: { front: marksOn(hands, front), back: marksOn(hands, back) },
@@ -174,6 +191,23 @@ export class Bench {
       ...(report ? reportOnWire(report, setting) : { grade: null, described: null }),
       clock: clockOnWire(clockOf(deadlinesOf(dossier), copy, today)),
     };
+  }
+
+  async #bothFaces(found: Found, hands: Hands) {
+    const { id } = found.copy;
+    const stills = found.photos.filter(({ light }) => light === 'still');
+    const faces: (Measured | null)[] = [];
+    try {
+      for (const side of ['front', 'back'] as const) {
+        const now = stills.find((one) => one.side === side)?.name ?? '';
+        const done = faces.filter((face) => face !== null).length;
+        this.#doing.set(id, { done, of: stills.length, now });
+        faces.push(await this.#faceOrNone(found, side, hands));
+      }
+    } finally {
+      this.#doing.delete(id);
+    }
+    return [faces[0] ?? null, faces[1] ?? null] as const;
   }
 
   async #faceOrNone(found: Found, side: BenchSide, hands: Hands): Promise<Measured | null> {
@@ -223,44 +257,11 @@ export class Bench {
     await this.#session.keepExamination(label, folder, copy.id, withHands(document, hands));
   }
 
-  async #annotation(
-    found: Found,
-    request: Exclude<BenchMarkRequest, { do: 'remove' }>,
-  ): Promise<Annotation> {
-    const { face, photo } = await this.#measure(
-      found,
-      request.side,
-      handOn(found.hands, request.side),
-    );
-    const { outline } = face;
-    if (!outline?.sizeMm)
-      throw new Refused('bad-request', 'Set the outline first: a mark has its place on the card.');
-    const map = cardMapOf(outline.corners, outline.sizeMm, outline.lens);
-    const around = (x: number, y: number) => [
-      ...[[x - 0.5, y - 0.5] as const, [x + 0.5, y - 0.5] as const],
-      ...[[x + 0.5, y + 0.5] as const, [x - 0.5, y + 0.5] as const],
-    ];
-    const adds = request.do === 'add';
-    const points = adds ? request.points : around(...request.centre);
-    const tag = { type: 'TextualBody', purpose: 'tagging', value: request.kind } as const;
-    const body = adds
-      ? ({ type: 'TextualBody', purpose: 'commenting', value: request.words } as const)
-      : ({ type: 'TextualBody', purpose: 'classifying', value: request.word } as const);
-    return {
-      '@context': 'http://www.w3.org/ns/anno.jsonld',
-      id: `urn:uuid:${randomUUID()}`,
-      type: 'Annotation',
-      motivation: adds ? 'tagging' : 'assessing',
-      created: now(),
-      body: body.value === '' ? [tag] : [tag, body],
-      target: {
-        source: `desk/photos/${found.copy.id}/${photo.name}`,
-        selector: selectorOf({
-          points: points.map((point) => pixelOf(map, point)),
-          closed: adds ? request.closed : true,
-        }),
-      },
-    };
+  async #annotation(found: Found, request: MarkMade): Promise<Annotation> {
+    const { side } = request;
+    const { face, photo } = await this.#measure(found, side, handOn(found.hands, side));
+    const source = `desk/photos/${found.copy.id}/${photo.name}`;
+    return annotationOf(request, face.outline, source);
   }
 }
 

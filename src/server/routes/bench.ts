@@ -1,10 +1,10 @@
 import type { Context, Hono } from 'hono';
 import { BenchMarkRequestSchema, BenchOutlineSchema } from '../../contract/index.ts';
 import type { Bench } from '../bench/bench.ts';
-import { bodyOf } from '../body.ts';
+import { bodyOf, bytesOf } from '../body.ts';
 import { Refused } from '../refusal.ts';
 
-/** `GET /api/bench`, `/api/bench/COPY` and its pictures; `POST` its outline and marks. */
+/** `GET /api/bench`, `/api/bench/COPY`, its progress and pictures; `POST` its outline, marks and new pictures. */
 export function addBench(app: Hono, bench: Bench): void {
   app.get('/api/bench', async (context) => context.json(await bench.list()));
   app.get('/api/bench/:copy', async (context) =>
@@ -17,6 +17,14 @@ export function addBench(app: Hono, bench: Bench): void {
   app.post('/api/bench/:copy/marks', async (context) => {
     const mark = await bodyOf(context, BenchMarkRequestSchema);
     return context.json(await bench.mark(context.req.param('copy'), mark));
+  });
+  app.get('/api/bench/:copy/progress', (context) =>
+    context.json(bench.progress(context.req.param('copy'))),
+  );
+  app.post('/api/bench/:copy/pictures/:role', async (context) => {
+    const { copy, role } = context.req.param();
+    const bytes = await bytesOf(context, PICTURE_AT_MOST);
+    return context.json(await bench.keepPicture(copy, role, bytes));
   });
   app.get('/api/bench/:copy/picture/:name', async (context) => {
     const { copy, name } = context.req.param();
@@ -32,6 +40,9 @@ export function addBench(app: Hono, bench: Bench): void {
     return jpeg(context, await bench.card(copy, side, widthOf(context), part));
   });
 }
+
+/** Most bytes of a picture that is sent through the page; larger ones are laid into the folder. */
+const PICTURE_AT_MOST = 96 * 1024 * 1024;
 
 /** Widest picture that is made for showing, in pixels. */
 const WIDEST = 4096;

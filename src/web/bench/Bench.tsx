@@ -4,6 +4,7 @@ import { useBook } from '../app/context.ts';
 import { PrintingLink, Screen } from '../marks/index.ts';
 import { useBenchList } from '../wire/index.ts';
 import { count } from '../words/index.ts';
+import { NewCopy } from './NewCopy.tsx';
 
 /** The copies on the desk, and what pictures there are of each. */
 export function Bench() {
@@ -15,7 +16,7 @@ export function Bench() {
       title="Bench"
       lead={
         none
-          ? 'No copy is on the desk: desk/copies.csv has none.'
+          ? 'No copy is on the desk yet: lay one on the bench with two pictures and the seller’s words.'
           : 'Your copies, each measured from its own pictures.'
       }
     >
@@ -44,6 +45,7 @@ export function Bench() {
           </table>
         </div>
       ) : null}
+      {data ? <NewCopy taken={data.copies.map(({ id }) => id)} /> : null}
     </Screen>
   );
 }

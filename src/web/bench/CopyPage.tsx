@@ -3,7 +3,8 @@ import { useEffect } from 'react';
 import { useBook } from '../app/context.ts';
 import { Register, Screen } from '../marks/index.ts';
 import { shortName } from '../view/index.ts';
-import { capital } from '../words/index.ts';
+import { useBenchProgress } from '../wire/index.ts';
+import { capital, count } from '../words/index.ts';
 import { Easel } from './Easel.tsx';
 import { FoundSheet } from './FoundSheet.tsx';
 import { PaperFaces } from './Paper.tsx';
@@ -29,7 +30,9 @@ function OnBench({ id }: { readonly id: string }) {
           <p className="trouble" role="alert">
             {error.message}
           </p>
-        ) : null}
+        ) : (
+          <Progress id={id} />
+        )}
       </Screen>
     );
   }
@@ -50,7 +53,7 @@ function OnBench({ id }: { readonly id: string }) {
           </p>
         ) : null}
         {bare ? (
-          <TakingPictures copy={id} />
+          <TakingPictures work={work} />
         ) : (
           <>
             <div className="on-screen">
@@ -63,6 +66,19 @@ function OnBench({ id }: { readonly id: string }) {
       {bare ? null : <FoundSheet work={work} />}
       <Register corner="last" />
     </main>
+  );
+}
+
+/** How far the measuring has come. */
+function Progress({ id }: { readonly id: string }) {
+  const progress = useBenchProgress(id, true);
+  if (!progress || progress.of === 0) return null;
+  const { done, of, now } = progress;
+  return (
+    <p className="measuring">
+      <progress max={of} value={done} aria-label="Faces measured" /> {done} of {count(of, 'face')}{' '}
+      measured{now ? `; now ${now}` : ''}
+    </p>
   );
 }
 

@@ -7,8 +7,8 @@ import { kindName } from './tell.ts';
 type Compared = NonNullable<BenchCopy['described']>['compared'][number];
 
 /** The seller's condition words, each beside what was measured: first what disagrees. */
-export function Described({ described }: Pick<BenchCopy, 'described'>) {
-  if (!described || described.silent) return null;
+export function Described({ described, listing }: Pick<BenchCopy, 'described' | 'listing'>) {
+  if (!described || described.silent) return listing ? <Listing listing={listing} /> : null;
   const that = (says: Compared['says']) => described.compared.filter((one) => one.says === says);
   const [against, agreed] = [that('disagrees'), that('agrees')];
   const hidden = new Set(described.unseen.map(thing));
@@ -19,6 +19,7 @@ export function Described({ described }: Pick<BenchCopy, 'described'>) {
         The seller’s words <span>probability that more is there</span>
       </h3>
       <Rows compared={against} />
+      <Quoted listing={listing} />
       {agreed.length > 0 ? (
         <details className="folded">
           <summary>{count(agreed.length, 'measurement agrees', 'measurements agree')}</summary>
@@ -37,6 +38,20 @@ export function Described({ described }: Pick<BenchCopy, 'described'>) {
       ) : null}
     </section>
   );
+}
+
+/** Words that promise nothing of the condition, as they stand. */
+function Listing({ listing }: Pick<BenchCopy, 'listing'>) {
+  return (
+    <section>
+      <h3>The seller’s words</h3>
+      <Quoted listing={listing} />
+    </section>
+  );
+}
+
+function Quoted({ listing }: Pick<BenchCopy, 'listing'>) {
+  return <blockquote className="on-screen listing">{listing}</blockquote>;
 }
 
 function thing({ side, measure }: Pick<Compared, 'side' | 'measure'>): string {

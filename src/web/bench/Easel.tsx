@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { BenchSide } from '../../contract/index.ts';
 import { CardView } from './CardView.tsx';
+import { MorePictures } from './MorePictures.tsx';
 import { PictureView } from './PictureView.tsx';
 import { TakingPictures } from './TakingPictures.tsx';
 import type { CopyWork } from './useCopyWork.ts';
@@ -60,7 +61,14 @@ export function Easel({ work }: { readonly work: CopyWork }) {
       {way !== 'card' && picture ? (
         <PictureView work={work} name={picture.name} still={way === 'still'} />
       ) : null}
-      {own.length === 0 ? <TakingPictures copy={copy.id} side={side} /> : null}
+      {own.length === 0 ? (
+        <TakingPictures work={work} side={side} />
+      ) : (
+        <details className="folded">
+          <summary>Add pictures</summary>
+          <MorePictures work={work} />
+        </details>
+      )}
     </>
   );
 }

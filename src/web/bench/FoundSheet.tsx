@@ -22,7 +22,7 @@ export function FoundSheet({ work }: { readonly work: CopyWork }) {
         </div>
       ) : null}
       <PaperLists work={work} />
-      <Described described={copy.described} />
+      <Described described={copy.described} listing={copy.listing} />
       <Proof grade={copy.grade} />
       <Clock clock={copy.clock} />
     </aside>

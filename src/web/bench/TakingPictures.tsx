@@ -1,19 +1,20 @@
 import type { BenchSide } from '../../contract/index.ts';
+import { MorePictures } from './MorePictures.tsx';
+import type { CopyWork } from './useCopyWork.ts';
 
 interface Props {
-  readonly copy: string;
+  readonly work: Pick<CopyWork, 'copy'>;
   readonly side?: BenchSide;
 }
 
 /** Where pictures go and how to take them without harm. */
-export function TakingPictures({ copy, side = 'front' }: Props) {
-  const folder = `desk/photos/${copy}`;
+export function TakingPictures({ work, side = 'front' }: Props) {
+  const folder = `desk/photos/${work.copy.id}`;
   return (
     <div className="taking">
-      <p className="why">
-        There is no picture of this {side === 'front' ? 'copy' : 'side'} yet. Put it into the folder
-        of the dossier, by these names:
-      </p>
+      <p className="why">There is no picture of this {side === 'front' ? 'copy' : 'side'} yet.</p>
+      <MorePictures work={work} />
+      <p className="why">Or put it into the folder of the dossier, by these names:</p>
       <dl className="facts">
         {NAMES.map(([name, what]) => (
           <div key={name}>

@@ -25,13 +25,21 @@ export async function askPicture(path: string, signal?: AbortSignal): Promise<Bl
   return await (await answer(path, undefined, signal)).blob();
 }
 
+/** Sends a file as it is; throws `Refused` as `ask` does. */
+export async function send<T>(path: string, file: Blob): Promise<T> {
+  return (await (await answer(path, file)).json()) as T;
+}
+
 async function answer(path: string, body?: unknown, signal?: AbortSignal): Promise<Response> {
   const headers: Record<string, string> = { 'x-printlore-token': token() };
-  if (body !== undefined) headers['content-type'] = 'application/json';
+  const isFile = body instanceof Blob;
+  if (body !== undefined) {
+    headers['content-type'] = isFile ? 'application/octet-stream' : 'application/json';
+  }
   const response = await fetch(path, {
     method: body === undefined ? 'GET' : 'POST',
     headers,
-    ...(body === undefined ? {} : { body: JSON.stringify(body) }),
+    ...(body === undefined ? {} : { body: isFile ? body : JSON.stringify(body) }),
     ...(signal ? { signal } : {}),
   }).catch((cause: unknown) => {
     if (signal?.aborted) throw cause;

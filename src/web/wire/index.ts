@@ -1,4 +1,5 @@
 export * from './ask.ts';
 export * from './bench.ts';
 export * from './changes.ts';
+export * from './pictures.ts';
 export * from './queries.ts';
