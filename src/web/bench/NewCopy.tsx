@@ -117,27 +117,36 @@ function Words({ draft, set }: WordsProps) {
             />
           )}
         </Field>
-        <Field label="Days to send it back" hint="As the seller says; empty where you do not know.">
-          {(ties) => (
-            <input
-              {...ties}
-              inputMode="numeric"
-              value={draft.days}
-              onChange={(event) => set({ days: event.target.value })}
-            />
-          )}
-        </Field>
-        <Field label="Counted from">
-          {(ties) => (
-            <input
-              {...ties}
-              type="date"
-              value={draft.from}
-              onChange={(event) => set({ from: event.target.value })}
-            />
-          )}
-        </Field>
+        <Window draft={draft} set={set} />
       </div>
+    </>
+  );
+}
+
+/** The time in which it can go back. */
+function Window({ draft, set }: WordsProps) {
+  return (
+    <>
+      <Field label="Days to send it back" hint="As the seller says; empty where you do not know.">
+        {(ties) => (
+          <input
+            {...ties}
+            inputMode="numeric"
+            value={draft.days}
+            onChange={(event) => set({ days: event.target.value })}
+          />
+        )}
+      </Field>
+      <Field label="Counted from">
+        {(ties) => (
+          <input
+            {...ties}
+            type="date"
+            value={draft.from}
+            onChange={(event) => set({ from: event.target.value })}
+          />
+        )}
+      </Field>
     </>
   );
 }
