@@ -22,6 +22,21 @@ export function covarianceOf(
   return carriedCovariance(slopesOf(figure), sides, 9, 9);
 }
 
+/** A covariance with further errors of the four sides, each moved as a whole, in pixels. */
+export function withSideErrors(
+  covariance: Float64Array,
+  figure: Figure,
+  sdPx: readonly number[],
+): Float64Array {
+  const { unit } = centreOf(figure.lens);
+  const sides = new Float64Array(81);
+  sdPx.forEach((sd, i) => {
+    sides[(4 + i) * 10] = (sd / unit) ** 2;
+  });
+  const further = carriedCovariance(slopesOf(figure), sides, 9, 9);
+  return covariance.map((value, i) => value + (further[i] as number));
+}
+
 /** How the seen corners and k1 follow the sides and k1, by small differences. */
 function slopesOf(figure: Figure): Float64Array {
   const base = seenCorners(figure).flat();

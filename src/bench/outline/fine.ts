@@ -6,6 +6,7 @@ import { centreOf, type Figure, figureOf, figureOfSides } from './figure.ts';
 import { type Fit, fitFigure } from './fit.ts';
 import { poseOf } from './pose.ts';
 import { sideOf } from './quads.ts';
+import { settledFit } from './settle.ts';
 import { cutStrips, type Strips } from './strips.ts';
 import { type Track, tracksOf } from './tracks.ts';
 
@@ -79,12 +80,13 @@ export function fineOf(
   const near = fitFigure(rough, bent, { expected, scales: [2, 1.5, 1, 1], bowSd, floor });
   const close = cutStrips(picture, near.figure, 4 + 3 * sigma, 0.7 * sigma, margin);
   const still = [0, 1, 2, 3].map(() => ({ off: 0, slope: 0 }));
-  const fit = fitFigure(close, near.figure, {
+  const steepest = fitFigure(close, near.figure, {
     expected: still,
     scales: [1, 0.6, 0.5, 0.5],
     bowSd,
     floor,
   });
+  const fit = settledFit(picture, steepest, { perMm: terms.perMm, blur: sigma, margin });
   const arcs = arcsOf(picture, fit.figure, scalesOf(fit.figure, terms));
   const misfit = misfitOf(fit.figure, terms.aspect);
   return { ...fit, tracks, chosen: expected, blur: sigma, arcs, misfit };
