@@ -4,12 +4,12 @@ import type { Picture } from '../picture.ts';
 import { mapOfOutline, measuredFrame } from './centering.ts';
 import { evenShareOf } from './even-border.ts';
 import { type PrintFit, printFitOf } from './fit.ts';
-import { candidatesOf, NEAREST, outermostOf } from './outermost.ts';
+import { type Candidate, candidatesOf, NEAREST, outermostOf } from './outermost.ts';
 import { outermostBeside } from './outward.ts';
 import { pixelsPerMm, placesOf } from './places.ts';
 import { type BySide, bySide, type CardSide, SIDES, type SideLine } from './sides.ts';
 import { stepsOf } from './steps.ts';
-import { stripOf } from './strip.ts';
+import { type Strip, stripOf } from './strip.ts';
 import { supportsOf } from './turn.ts';
 import type { FrameAnswer } from './types.ts';
 
@@ -26,6 +26,10 @@ const STEP_PX = 0.7;
  */
 const EVEN = 0.83;
 const EVEN_WORST = 0.55;
+/** A fainter line lies so deep at least, in millimetres, on so many columns, on so even a border. Judgement, no source. */
+const LEAST_FAINT = 1.4;
+const FAINT_SUPPORT = 0.4;
+const EVEN_FAINT = 0.92;
 /** No line is known better than this share of a pixel: the picture's own curve and halos shift it. */
 const FLOOR_PX = 0.12;
 
@@ -42,7 +46,7 @@ export function frameOf(picture: Picture, outline: Outline): FrameAnswer {
     return stepsOf(stripOf(picture, map, side, edge, { ...QUICK, step }));
   });
   const supports = supportsOf(steps, NEAREST);
-  const found = bySide((side) => outermostOf(candidatesOf(supports[side]))?.line ?? null);
+  const found = bySide((side) => lineOf(steps[side].strip, candidatesOf(supports[side]), map));
   const bare = SIDES.filter((side) => found[side] === null);
   if (bare.length > 0) return { frame: null, whyNot: noBorderWords(bare) };
   const outer = bySide((side) =>
@@ -54,6 +58,23 @@ export function frameOf(picture: Picture, outline: Outline): FrameAnswer {
   if (uneven.length > 0) return { frame: null, whyNot: unevenWords(uneven) };
   const fit = fittedNear(picture, map, outer);
   return { frame: measuredFrame(outline, map, withFloor(map, fit)), whyNot: null };
+}
+
+/**
+ * The outermost line of a side that is as good as its best; where what lies outside of that is not
+ * of one colour, a fainter one farther out, if it has one colour outside: faint art on a dark border.
+ */
+function lineOf(strip: Strip, candidates: readonly Candidate[], { sizeMm }: CardMap) {
+  const best = outermostOf(candidates)?.line ?? null;
+  if (best === null || evenShareOf(strip, best, sizeMm) >= EVEN) return best;
+  const outer = candidates.find(
+    ({ line, support }) =>
+      line.depth >= LEAST_FAINT &&
+      line.depth < best.depth &&
+      support >= FAINT_SUPPORT &&
+      evenShareOf(strip, line, sizeMm) >= EVEN_FAINT,
+  );
+  return outer?.line ?? best;
 }
 
 /** The sides whose strip is no border, from the shares of one colour; none where all may be borders. */
