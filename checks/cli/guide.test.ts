@@ -23,6 +23,7 @@ describe('the guide', async () => {
       'notes',
       'identify',
       'value',
+      'decide',
       'relief',
       'examine',
       'screen',

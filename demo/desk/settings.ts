@@ -1,5 +1,5 @@
 /** The home of the invented collector. */
-export const DESK = { currency: 'EUR', country: 'FI', regret_limit: 150 };
+export const DESK = { currency: 'EUR', country: 'FI', regret_limit: 0.2 };
 
 const HOUSE = {
   valid_from: '2026-01-01',

@@ -36,6 +36,7 @@ export { type GradeAnswer, gradeOf, type Look } from './grade/grade.ts';
 export type { LookAt } from './grade/looks.ts';
 export { amountsOf, type Face } from './grade/measured.ts';
 export { type Counted, type Setting, settingOf } from './grade/setting.ts';
+export { sharesAmong } from './grade/shares.ts';
 export {
   type Amount,
   type Limit,

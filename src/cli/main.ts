@@ -138,6 +138,18 @@ function addMarket(program: Command, terminal: Terminal, end: (exit: Exit) => vo
     .action(async (folder, options) =>
       end(await (await import('./commands/value.ts')).value(folder, options, terminal)),
     );
+  program
+    .command('decide')
+    .description('say what to keep, return, complain about or submit, what to bid and what to buy')
+    .argument('<dossier>', 'folder of the dossier')
+    .option('--on <day>', 'day that the answer holds for, YYYY-MM-DD; else the newest', day)
+    .option('--budget <amount>', 'the most to spend on batches, and on wants', aboveNothing)
+    .option('--calendar <file>', 'write the deadlines that run as iCalendar into this file')
+    .option('--seed <number>', 'seed of the random numbers', wholeNumber(Number.MAX_SAFE_INTEGER))
+    .option('--json', 'print JSON')
+    .action(async (folder, options) =>
+      end(await (await import('./commands/decide.ts')).decide(folder, options, terminal)),
+    );
 }
 
 function addPictures(program: Command, terminal: Terminal, end: (exit: Exit) => void): void {
@@ -229,6 +241,12 @@ function dotsAnInch(text: string): number {
   const value = Number(text);
   if (value > 0 && value < 100_000) return value;
   throw new InvalidArgumentError('Dots an inch are expected, such as 1200.');
+}
+
+function aboveNothing(text: string): number {
+  const value = Number(text);
+  if (text.trim() !== '' && value >= 0 && Number.isFinite(value)) return value;
+  throw new InvalidArgumentError('An amount such as 250 is expected, 0 or above.');
 }
 
 function wholeNumber(most: number): (text: string) => number {

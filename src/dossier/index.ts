@@ -1,4 +1,5 @@
 export { applyChanges } from './apply.ts';
+export { type DossierDecisions, decisionsIn } from './decision-ground.ts';
 export { freshDossier } from './fresh.ts';
 export { knownOf, printingsIn, seenOf } from './identification.ts';
 export { lastDay, newestDay } from './market-rows.ts';

@@ -39,10 +39,11 @@ const BEFORE_EUR = 20;
 /** The collector's home as `desk/desk.json` has it. */
 export function homeOf({ documents }: Dossier): Home {
   const desk = (documents.get('desk/desk.json') ?? {}) as Record<string, unknown>;
+  const limit = typeof desk.regret_limit === 'number' ? desk.regret_limit : null;
   return {
     currency: typeof desk.currency === 'string' ? desk.currency : 'EUR',
     country: typeof desk.country === 'string' ? desk.country : '',
-    regretLimit: typeof desk.regret_limit === 'number' ? desk.regret_limit : null,
+    regretLimit: limit !== null && limit > 0 && limit < 1 ? limit : null,
   };
 }
 

@@ -1,3 +1,4 @@
+export { calendarOf } from './deadlines/calendar.ts';
 export {
   type Clock,
   clockOf,
@@ -5,9 +6,16 @@ export {
   type OpenDeadline,
   type UnclearDeadline,
 } from './deadlines/deadlines.ts';
+export { type Batches, bestBatches } from './decide/batches.ts';
+export { highestBid } from './decide/bid.ts';
+export { decide } from './decide/decide.ts';
+export { bestPurchases, type Offer, type Purchases, type Want } from './decide/purchases.ts';
+export type * from './decide/types.ts';
+export { chargeFor } from './landed/charges.ts';
+export { deskMoney } from './landed/exchange.ts';
 export { type LandedGround, landedCosts } from './landed/landed.ts';
 export type * from './landed/types.ts';
-export { type Currency, digitsOf, type Money } from './money/currencies.ts';
+export { type Currency, digitsOf, type Money, unitsIn } from './money/currencies.ts';
 export { type RateRow, type Rates, ratesOf } from './money/rates.ts';
 export { type BackTest, backTest } from './price/back-test.ts';
 export { type Prices, pricesOf } from './price/predict.ts';

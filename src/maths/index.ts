@@ -1,6 +1,11 @@
 export * from './beta-binomial.ts';
 export * from './binomial.ts';
 export * from './chance.ts';
+export {
+  type BinaryProgram,
+  type BinarySolution,
+  chooseBest,
+} from './integer-program.ts';
 export * from './jaro-winkler.ts';
 export * from './least-squares.ts';
 export { positiveNormal } from './positive-normal.ts';

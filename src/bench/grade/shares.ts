@@ -14,23 +14,38 @@ export function sharesOf(
   own: readonly number[],
   all: readonly (readonly number[])[],
 ): readonly number[] {
-  const grades = own.length;
+  return sharesAmong(all, own.length)(own);
+}
+
+/**
+ * The same for many printings of one service, what they have in common worked out once.
+ *
+ * @param all copies by grade of every printing of the service
+ * @param grades how many grades the service has
+ */
+export function sharesAmong(
+  all: readonly (readonly number[])[],
+  grades: number,
+): (own: readonly number[]) => readonly number[] {
   if (all.some((row) => row.length !== grades))
     throw new RangeError(`Every printing has ${grades} grades.`);
   const mean = meanOf(grades, all);
-  const total = own.reduce((sum, n) => sum + n, 0);
   const grid = Array.from({ length: 31 }, (_, i) => 10 ** (i / 10));
   const logs = grid.map((c) => all.reduce((sum, row) => sum + logLikelihood(row, mean, c), 0));
   const top = Math.max(...logs);
   const weights = logs.map((log) => Math.exp(log - top));
   const sum = weights.reduce((a, b) => a + b, 0);
-  return own.map((n, g) =>
-    grid.reduce(
-      (share, c, i) =>
-        share + ((weights[i] as number) / sum) * ((n + c * (mean[g] as number)) / (total + c)),
-      0,
-    ),
-  );
+  return (own) => {
+    if (own.length !== grades) throw new RangeError(`Every printing has ${grades} grades.`);
+    const total = own.reduce((sum, n) => sum + n, 0);
+    return own.map((n, g) =>
+      grid.reduce(
+        (share, c, i) =>
+          share + ((weights[i] as number) / sum) * ((n + c * (mean[g] as number)) / (total + c)),
+        0,
+      ),
+    );
+  };
 }
 
 /** Shares over all printings, half a copy added to each grade so that none is impossible. */

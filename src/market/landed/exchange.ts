@@ -56,3 +56,15 @@ function told({ currency, of, how }: UsedRate): string[] {
   const note = how === 'first' ? ', the first there is' : how === 'last' ? ', the last before' : '';
   return [`${isoOf(of)} (${currency}${note})`];
 }
+
+/** An amount in the desk's currency at the rate of a day, rounded as charges are. */
+export function deskMoney(
+  rates: Rates,
+  home: Currency,
+  amount: string,
+  currency: Currency | null,
+  day: Day,
+): Money | { readonly why: string } {
+  const changed = toDeskBy(rates, home, { currency: null, bankRate: null })(amount, currency, day);
+  return 'why' in changed ? changed : changed.money;
+}

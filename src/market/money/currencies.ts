@@ -27,20 +27,25 @@ export function decimalsOf(currency: Currency): number {
   return DECIMALS.get(currency) ?? 2;
 }
 
+/** How many of its smallest units one unit of a currency has. */
+export function unitsIn(currency: Currency): number {
+  return 10 ** decimalsOf(currency);
+}
+
 /**
  * An exact amount in whole units of a currency, rounded to its smallest unit, halves away from zero.
  *
  * @throws {RangeError} beyond 2^53 smallest units
  */
 export function moneyOf(amount: Exact, currency: Currency): Money {
-  const minor = Number(roundedAway(times(amount, exactOf(10 ** decimalsOf(currency)))));
+  const minor = Number(roundedAway(times(amount, exactOf(unitsIn(currency)))));
   if (!Number.isSafeInteger(minor)) throw new RangeError(`${minor} is more than money is kept for`);
   return { minor, currency };
 }
 
 /** The exact amount in whole units of its currency. */
 export function amountOf({ minor, currency }: Money): Exact {
-  return dividedBy(exactOf(minor), exactOf(10 ** decimalsOf(currency)));
+  return dividedBy(exactOf(minor), exactOf(unitsIn(currency)));
 }
 
 /** The digits of an amount with the decimals of ISO 4217, without the currency: `12.50`. */

@@ -1,11 +1,11 @@
-import cdf from '@stdlib/stats-base-dists-normal-cdf';
 import type { Chance } from '../../maths/index.ts';
 import { sample } from './fit.ts';
 import { type Layout, layoutOf, STEP_DAYS } from './layout.ts';
+import { halfWidth } from './next-sale.ts';
 import { makeRising } from './rising.ts';
 import { type State, WIDER } from './state.ts';
 import type { Sums } from './sums.ts';
-import type { Price, PriceGround } from './types.ts';
+import type { Price, PriceGround, Scatter } from './types.ts';
 
 /** Days ahead that an interval holds for. */
 const AHEAD_DAYS = 75;
@@ -14,6 +14,7 @@ const AHEAD_DAYS = 75;
 export interface Prices {
   /** By printing, raw first, then the grades of each service from the worst. */
   readonly of: ReadonlyMap<string, readonly Price[]>;
+  readonly scatter: { readonly raw: Scatter; readonly graded: Scatter };
   /** Of each sale, in the order given, the probability that it is no usual one. */
   readonly odd: Float64Array;
   /** The market's course: what 30-day steps back from the day stood above it, as logarithms. */
@@ -123,7 +124,12 @@ class Tally {
   answer({ printings }: PriceGround): Prices {
     const { layout, draws } = this;
     const counts = saleCounts(layout);
-    const shares = this.shares.map((sum) => sum / draws);
+    const scatterOf = (group: 0 | 1) =>
+      WIDER.map((wider, k) => ({
+        share: (this.shares[k] as number) / draws,
+        sd: (wider * (this.saleSd[group] as number)) / draws,
+      }));
+    const scatter = { raw: scatterOf(0), graded: scatterOf(1) };
     const ahead = AHEAD_DAYS / 2 / 365.25;
     const walk = (this.walk / draws) * (AHEAD_DAYS / 2 / STEP_DAYS);
     const of = new Map<string, readonly Price[]>();
@@ -133,20 +139,20 @@ class Tally {
         const at = p * layout.columns.count + c;
         const log = this.mean[at] as number;
         const variance = (this.squares[at] as number) / draws;
-        const sale = (this.saleSd[c === 0 ? 0 : 1] as number) / draws;
-        const half = halfWidth(variance + further, sale, shares, 0.8);
+        const half = halfWidth(variance + further, c === 0 ? scatter.raw : scatter.graded, 0.8);
         return {
           service,
           grade,
           price: Math.exp(log),
           interval80: [Math.exp(log - half), Math.exp(log + half)],
           level: { log, sd: Math.sqrt(variance) },
+          ahead: Math.sqrt(further),
           sales: counts[at] as number,
         };
       });
       of.set(id, prices);
     }
-    return { of, odd: this.odd.map((count) => count / draws), course: this.courseOf() };
+    return { of, scatter, odd: this.odd.map((count) => count / draws), course: this.courseOf() };
   }
 
   private courseOf() {
@@ -167,27 +173,4 @@ function saleCounts({ sales, cells, columns, printings }: Layout): Int32Array {
     (counts[at] as number)++;
   }
   return counts;
-}
-
-/**
- * Half the width of the middle interval of a sum of a normal level and a sale's scatter, which is
- * a mixture of normals about 0; found by halving.
- */
-function halfWidth(
-  variance: number,
-  sale: number,
-  shares: ArrayLike<number>,
-  inside: number,
-): number {
-  const sds = WIDER.map((wider) => Math.sqrt(variance + (sale * wider) ** 2));
-  const held = (half: number) =>
-    sds.reduce((sum, sd, k) => sum + (shares[k] as number) * (2 * cdf(half / sd, 0, 1) - 1), 0);
-  let low = 0;
-  let high = 10 * Math.max(...sds);
-  while (high - low > 1e-4 * high) {
-    const middle = (low + high) / 2;
-    if (held(middle) < inside) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
 }

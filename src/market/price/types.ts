@@ -51,6 +51,11 @@ export interface Price {
   readonly interval80: readonly [number, number];
   /** Natural logarithm of `price`, and the standard deviation of it: what is not known of the level. */
   readonly level: { readonly log: number; readonly sd: number };
+  /** Standard deviation of what printing and market may move until the next sale, as a logarithm. */
+  readonly ahead: number;
   /** How many sales are of this very cell. */
   readonly sales: number;
 }
+
+/** How sales scatter about their level: kinds of sale with their share and standard deviation. */
+export type Scatter = readonly { readonly share: number; readonly sd: number }[];

@@ -1,0 +1,68 @@
+import { chanceBelow } from '../price/next-sale.ts';
+import type { Prices } from '../price/predict.ts';
+import type { Price } from '../price/types.ts';
+
+/** What a copy may be, with probabilities that add up to 1. */
+type Among = readonly { readonly id: string; readonly p: number }[];
+
+interface Part {
+  readonly p: number;
+  readonly price: Price;
+}
+
+/** The price of each printing that a copy may be; undefined where one has none at that grade. */
+function partsOf(
+  prices: Prices,
+  among: Among,
+  service: string | null,
+  grade: string | null,
+): readonly Part[] | undefined {
+  const parts: Part[] = [];
+  for (const { id, p } of among) {
+    const price = prices.of.get(id)?.find((one) => one.service === service && one.grade === grade);
+    if (price === undefined) return undefined;
+    parts.push({ p, price });
+  }
+  return parts.length === 0 ? undefined : parts;
+}
+
+/** What a copy is expected to fetch: the median of each printing, by how probable the printing is. */
+export function expectedPrice(
+  prices: Prices,
+  among: Among,
+  service: string | null,
+  grade: string | null,
+): number | undefined {
+  return partsOf(prices, among, service, grade)?.reduce(
+    (sum, { p, price }) => sum + p * price.price,
+    0,
+  );
+}
+
+/**
+ * The amount that a copy fetches less than with a given chance, odd sales included.
+ *
+ * @param chance between 0 and 1, both excluded
+ */
+export function lowPrice(
+  prices: Prices,
+  among: Among,
+  service: string | null,
+  grade: string | null,
+  chance: number,
+): number | undefined {
+  const parts = partsOf(prices, among, service, grade);
+  if (parts === undefined) return undefined;
+  const scatter = service === null ? prices.scatter.raw : prices.scatter.graded;
+  const below = (log: number) =>
+    parts.reduce((sum, { p, price }) => sum + p * chanceBelow(price, scatter, Math.exp(log)), 0);
+  const logs = parts.map(({ price }) => price.level.log);
+  let low = Math.min(...logs) - 12;
+  let high = Math.max(...logs) + 12;
+  while (high - low > 1e-6) {
+    const middle = (low + high) / 2;
+    if (below(middle) < chance) low = middle;
+    else high = middle;
+  }
+  return Math.exp(low);
+}
