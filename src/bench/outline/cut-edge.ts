@@ -1,3 +1,4 @@
+import { cumulative } from './cumulative.ts';
 import type { Profile } from './profile.ts';
 
 /** Where the cut edge lies in a profile, after what lies beside it is taken into account. */
@@ -148,16 +149,6 @@ function fillBasis(u: number, blur: number, face: number): void {
   basis[4] = (blur * blur * ((z * z + 1) * share + z * bell)) / 25;
   basis[5] = share - cumulative(u / Math.hypot(blur, HALO));
   basis[6] = face > 0 ? cumulative((u - face) / blur) : 0;
-}
-
-/** The normal distribution's cumulative function by Zelen and Severo's 26.2.17, within 7.5e-8. */
-function cumulative(z: number): number {
-  const t = 1 / (1 + 0.2316419 * Math.abs(z));
-  const tail =
-    (Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI)) *
-    t *
-    (0.31938153 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
-  return z > 0 ? 1 - tail : tail;
 }
 
 /** Squares that the terms explain, by Cholesky's factor of the normal equations (`press:2007`). */
