@@ -101,6 +101,10 @@ export const BenchCopySchema = z.object({
   bought: z.string(),
   listing: z.string(),
   pictures: z.array(picture),
+  /** Pictures that a face can be laid beside, by the side that they show. */
+  beside: z.array(
+    z.object({ file: z.string(), side, what: z.enum(['listing', 'reference']), words: z.string() }),
+  ),
   /** Null where there is no picture of the face. */
   front: BenchFaceSchema.nullable(),
   back: BenchFaceSchema.nullable(),
@@ -137,6 +141,46 @@ export const BenchCopySchema = z.object({
   }),
 });
 export type BenchCopy = z.infer<typeof BenchCopySchema>;
+
+/** Answer of `GET /api/bench/COPY/relief/SIDE`: what pictures under a moved lamp say of a face. */
+export const BenchReliefSchema = z.object({
+  /** Sentences on what is wrong with the set, and what to photograph again. */
+  faults: z.array(z.string()),
+  /** There are slopes to be shaded. */
+  shown: z.boolean(),
+  /** Where each lamp stood, in degrees: counter-clockwise from the card's right, and above the card. */
+  lamps: z.array(z.object({ azimuth: z.number(), height: z.number(), from: z.string() })),
+  marks: z.array(
+    z.object({
+      kind: z.string(),
+      centre: point,
+      diameter: z.number(),
+      depth: z.number().nullable(),
+      diameterSd: z.number(),
+      depthSd: z.number().nullable(),
+      p: z.number(),
+    }),
+  ),
+  limits: z.array(z.object({ diameter: z.number(), depth: z.number() })),
+});
+export type BenchRelief = z.infer<typeof BenchReliefSchema>;
+
+/** Answer of `GET /api/bench/COPY/compare/SIDE`: two explanations and what speaks for which. */
+export const BenchComparisonSchema = z.object({
+  registered: z.boolean(),
+  words: z.string(),
+  findings: z.array(
+    z.object({
+      what: z.string(),
+      where: point.nullable(),
+      difference: z.number(),
+      sd: z.number(),
+      log10Lr: z.number(),
+    }),
+  ),
+  cautions: z.array(z.string()),
+});
+export type BenchComparison = z.infer<typeof BenchComparisonSchema>;
 
 /** Answer of `POST /api/bench/COPY/pictures/ROLE`: the name that the picture was kept under. */
 export const BenchKeptSchema = z.object({ name: z.string() });

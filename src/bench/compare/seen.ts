@@ -1,5 +1,7 @@
 import type { Defect } from '../defects.ts';
-import type { CardMap } from '../geometry/card-map.ts';
+import type { FaceAnswer } from '../examine/types.ts';
+import { type CardMap, cardMapOf } from '../geometry/card-map.ts';
+import type { SizeMm } from '../geometry/points.ts';
 import type { Picture } from '../picture.ts';
 
 /** One face of a copy in a picture, outlined. */
@@ -11,4 +13,21 @@ export interface Seen {
   /** The size that was measured (by dots an inch), with its standard error; null where it was only told. */
   readonly measured: { readonly mm: readonly [number, number]; readonly sd: number } | null;
   readonly defects: readonly Defect[];
+}
+
+/** A measured face as comparisons take it, at the size told; null where its outline is not sure. */
+export function seenOf(
+  picture: Picture,
+  { outline, trouble, size, defects }: FaceAnswer,
+  sizeMm: SizeMm,
+): Seen | null {
+  if (!outline || trouble || outline.p < 0.5) return null;
+  const map = cardMapOf(outline.corners, sizeMm, outline.lens);
+  const [[x0, y0], [x1, y1]] = outline.corners;
+  const pxPerMm = Math.hypot(x1 - x0, y1 - y0) / sizeMm[0];
+  const variances = Array.from({ length: 8 }, (_, i) => outline.covariance[i * 9 + i] as number);
+  const sdPx = Math.sqrt(variances.reduce((a, b) => a + b, 0) / 8);
+  const measured =
+    size?.from === 'dpi' && size.sdMm ? { mm: size.mm, sd: Math.max(...size.sdMm) } : null;
+  return { picture, map, cornerSdMm: sdPx / pxPerMm, measured, defects };
 }

@@ -26,16 +26,26 @@ export function photoNamed(name: string): CopyPhoto | undefined {
   };
 }
 
-/** The pictures of a copy in `desk/photos/COPY`, faces first, lamps in turn; none where there is no folder. */
-export async function photosOf(dossier: string, copy: string): Promise<readonly CopyPhoto[]> {
-  const folder = join(dossier, 'desk', 'photos', copy);
+/** The seller's own picture of a copy, `listing.jpg` or the like in its folder; undefined where there is none. */
+export async function listingOf(dossier: string, copy: string): Promise<string | undefined> {
+  const names = await namesIn(join(dossier, 'desk', 'photos', copy));
+  return names.find((name) => /^listing\.(?:jpe?g|png|webp|tiff?|avif|heic|heif)$/i.test(name));
+}
+
+async function namesIn(folder: string): Promise<readonly string[]> {
   const entries = await readdir(folder, { withFileTypes: true }).catch(
     (error: NodeJS.ErrnoException) => {
       if (error.code === 'ENOENT') return [];
       throw error;
     },
   );
-  const found = entries.flatMap((entry) => (entry.isFile() ? (photoNamed(entry.name) ?? []) : []));
+  return entries.flatMap((entry) => (entry.isFile() ? [entry.name] : []));
+}
+
+/** The pictures of a copy in `desk/photos/COPY`, faces first, lamps in turn; none where there is no folder. */
+export async function photosOf(dossier: string, copy: string): Promise<readonly CopyPhoto[]> {
+  const names = await namesIn(join(dossier, 'desk', 'photos', copy));
+  const found = names.flatMap((name) => photoNamed(name) ?? []);
   const rank = ({ side, light, lamp }: CopyPhoto) =>
     ['still', 'raking', 'lamp'].indexOf(light) * 1000 + (side === 'back' ? 500 : 0) + (lamp ?? 0);
   return found.sort((a, b) => rank(a) - rank(b) || (a.name < b.name ? -1 : 1));

@@ -1,16 +1,25 @@
 import {
+  type Comparison,
   cardMapOf,
+  compareSpecimens,
+  compareWithReferences,
   type FaceAnswer,
   faceAlong,
   faceOf,
+  findOutline,
+  type Outline,
   outlineByHand,
   type Picture,
   rectifiedView,
   refitOutline,
+  type Seen,
+  type SizeMm,
+  seenOf,
   viewOf,
 } from '../../bench/index.ts';
 import { answerTasks, decodePicture, PictureFault } from '../../host/index.ts';
-import type { BenchReply, BenchTask, CardTask, FaceTask } from './tasks.ts';
+import { reliefReply } from './relief-task.ts';
+import type { BenchReply, BenchTask, CardTask, CompareTask, FaceTask } from './tasks.ts';
 
 /** Pictures kept decoded, so that a moved corner is followed at once. */
 const KEPT = 3;
@@ -18,17 +27,53 @@ const kept = new Map<string, Picture>();
 
 answerTasks(async (task: BenchTask): Promise<BenchReply> => {
   try {
-    const picture = await pictureOf(task.file, task.stamp);
-    const size = [picture.width, picture.height] as const;
-    return task.do === 'face'
-      ? { size, face: await measured(picture, task) }
-      : { size, card: card(picture, task) };
+    return await answerTo(task);
   } catch (error) {
     // A fault is the collector's to mend, and loses its kind on the way out of a thread.
     if (error instanceof PictureFault) return { size: [0, 0], fault: error.message };
     throw error;
   }
 });
+
+async function answerTo(task: BenchTask): Promise<BenchReply> {
+  if (task.do === 'relief') return await reliefReply(task, pictureOf);
+  const { file, stamp } = task.do === 'compare' ? task.own : task;
+  const picture = await pictureOf(file, stamp);
+  const size = [picture.width, picture.height] as const;
+  switch (task.do) {
+    case 'face':
+      return { size, face: await measured(picture, task) };
+    case 'card':
+      return { size, card: card(picture, task) };
+    case 'outline':
+      return { size, outline: outlineIn(picture, task.sizeMm) };
+    case 'compare':
+      return { size, comparison: await compared(picture, task) };
+  }
+}
+
+function outlineIn(picture: Picture, sizeMm: SizeMm | null): Outline | null {
+  const { hypotheses, trouble } = findOutline(picture, { sizeMm, dpi: picture.dpi });
+  return trouble ? null : (hypotheses[0] ?? null);
+}
+
+async function compared(picture: Picture, task: CompareTask): Promise<Comparison> {
+  const { own, others, sizeMm, how } = task;
+  const copy = seenOf(picture, await measured(picture, own), sizeMm);
+  const seen: Seen[] = [];
+  for (const { file, stamp } of others) {
+    const other = await pictureOf(file, stamp);
+    const known = { sizeMm, dpi: other.dpi, raking: [], setting: null };
+    const one = seenOf(other, faceOf(other, known), sizeMm);
+    if (one) seen.push(one);
+  }
+  const [first] = seen;
+  if (!copy || !first)
+    throw new PictureFault('These pictures', 'no sure outline in one of them', 'one in each');
+  return how === 'specimen'
+    ? compareSpecimens(copy, first, [], sizeMm)
+    : compareWithReferences(copy, seen, sizeMm);
+}
 
 async function pictureOf(file: string, stamp: string): Promise<Picture> {
   const key = `${stamp} ${file}`;

@@ -2,36 +2,38 @@ import { stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { type Annotation, type FaceAnswer, reportOf } from '../../bench/index.ts';
 import type {
+  BenchComparison,
   BenchCopy,
   BenchKept,
   BenchList,
   BenchMarkRequest,
   BenchOutline,
   BenchProgress,
+  BenchRelief,
   BenchSide,
 } from '../../contract/index.ts';
-import type { Dossier } from '../../dossier/index.ts';
 import { dayFrom } from '../../evidence/index.ts';
 import {
   type CopyPhoto,
   keepPhoto,
+  listingOf,
   now,
   type PartPx,
   PhotoThere,
   PictureFault,
   photosOf,
   shownPicture,
-  shownSamples,
 } from '../../host/index.ts';
 import { clockOf } from '../../market/index.ts';
 import { Refused } from '../refusal.ts';
 import type { Session } from '../session.ts';
 import { annotationOf, type MarkMade } from './annotations.ts';
-import { type CopyRow, copiesOf, deadlinesOf, settingFor, wordsOf } from './desk.ts';
+import { copiesOf, deadlinesOf, settingFor, wordsOf } from './desk.ts';
 import { type Hands, handsOf, withHands } from './examination-file.ts';
 import type { Measurer } from './measurer.ts';
 import { clockOnWire, faceOnWire, reportOnWire } from './on-wire.ts';
 import type { FaceTask } from './tasks.ts';
+import { besideOf, type PartMm, type Viewed, Views } from './views.ts';
 
 /** A face that was measured, and what it was measured from. */
 interface Measured {
@@ -41,11 +43,7 @@ interface Measured {
   readonly byHand: boolean;
 }
 
-interface Found {
-  readonly dossier: Dossier;
-  readonly folder: string;
-  readonly copy: CopyRow;
-  readonly photos: readonly CopyPhoto[];
+interface Found extends Viewed {
   readonly hands: Hands;
 }
 
@@ -53,6 +51,7 @@ interface Found {
 export class Bench {
   readonly #session: Session;
   readonly #measurer: Measurer;
+  readonly #views: Views;
   /** Faces as last measured, by all that they were measured from. */
   readonly #faces = new Map<string, Promise<Measured>>();
   /** The faces of each copy that is being measured now, and how many of them are done. */
@@ -61,6 +60,7 @@ export class Bench {
   constructor(session: Session, measurer: Measurer) {
     this.#session = session;
     this.#measurer = measurer;
+    this.#views = new Views(measurer, stampOf);
   }
 
   /** The copies, and the pictures that there are of each. */
@@ -139,26 +139,41 @@ export class Bench {
   }
 
   /** The card as seen straight down, or a part of it in millimetres, for showing. */
-  async card(
-    id: string,
-    side: BenchSide,
-    width: number,
-    part: readonly [x0: number, y0: number, x1: number, y1: number] | null,
-  ): Promise<Uint8Array> {
+  async card(id: string, side: BenchSide, width: number, part: PartMm | null): Promise<Uint8Array> {
     const found = await this.#find(id);
     const { face, photo } = await this.#measure(found, side, handOn(found.hands, side));
     const { outline } = face;
     if (!outline?.sizeMm)
       throw new Refused('not-found', `No outline of known size was found on ${photo.name}.`);
-    const [x0, y0, x1, y1] = part ?? [0, 0, ...outline.sizeMm];
+    const { corners, lens, sizeMm } = outline;
     const file = fileOf(found.folder, id, photo);
-    const { card } = await this.#measurer.run({
-      do: 'card',
-      ...{ file, stamp: await stampOf(file), corners: outline.corners, k1: outline.lens.k1 },
-      ...{ sizeMm: outline.sizeMm, from: [x0, y0], to: [x1, y1], width },
-    });
-    if (!card) throw new Refused('failed', 'The card could not be shown.');
-    return await shownSamples(card, width);
+    return await this.#views.cut(found, { file, corners, k1: lens.k1, sizeMm }, width, part);
+  }
+
+  /** Another picture of the copy, or one beside it, as seen straight down. */
+  async straight(id: string, of: string, width: number, part: PartMm | null): Promise<Uint8Array> {
+    return await this.#views.straight(await this.#find(id), of, width, part);
+  }
+
+  /** What the pictures under a moved lamp say of a face. */
+  async relief(id: string, side: BenchSide): Promise<BenchRelief> {
+    return await this.#views.relief(await this.#find(id), side);
+  }
+
+  /** The relief of a face under a lamp at that azimuth and height, in degrees. */
+  async shaded(
+    id: string,
+    side: BenchSide,
+    lamp: { readonly azimuth: number; readonly height: number; readonly steeper: number },
+  ): Promise<Uint8Array> {
+    return await this.#views.shaded(await this.#find(id), side, lamp);
+  }
+
+  /** A face compared with a picture beside it. */
+  async compare(id: string, side: BenchSide, of: string): Promise<BenchComparison> {
+    const found = await this.#find(id);
+    const { task } = await this.#faceTask(found, side, handOn(found.hands, side));
+    return await this.#views.compare(found, task, side, of);
   }
 
   async #find(id: string): Promise<Found> {
@@ -169,6 +184,7 @@ export class Bench {
     return {
       ...{ dossier, copy, hands, folder: opened.folder },
       photos: await photosOf(opened.folder, id),
+      listing: await listingOf(opened.folder, id),
     };
   }
 
@@ -186,6 +202,7 @@ export class Bench {
       ...{ id: copy.id, printing: copy.printing, status: copy.status, bought: copy.bought },
       listing: copy.listing,
       pictures: [...photos],
+      beside: besideOf(found),
       front: front && faceOnWire(front.face, report?.marks.front ?? [], wireOf(front)),
       back: back && faceOnWire(back.face, report?.marks.back ?? [], wireOf(back)),
       ...(report ? reportOnWire(report, setting) : { grade: null, described: null }),
@@ -225,7 +242,7 @@ export class Bench {
     });
   }
 
-  async #measure(found: Found, side: BenchSide, hand: FaceTask['hand']): Promise<Measured> {
+  async #faceTask(found: Found, side: BenchSide, hand: FaceTask['hand']) {
     const { folder, copy, photos, dossier } = found;
     const photo = photos.find((one) => one.side === side && one.light === 'still');
     if (!photo) throw new Refused('not-found', `There is no picture of the ${side} of ${copy.id}.`);
@@ -239,6 +256,12 @@ export class Bench {
       ...{ file, stamp: await stampOf(file), raking, hand },
       known: { sizeMm: width && height ? [width, height] : null, dpi: null },
     };
+    return { task, photo };
+  }
+
+  async #measure(found: Found, side: BenchSide, hand: FaceTask['hand']): Promise<Measured> {
+    const { folder } = found;
+    const { task, photo } = await this.#faceTask(found, side, hand);
     const key = JSON.stringify(task);
     const known = this.#faces.get(key);
     if (known) return await known;

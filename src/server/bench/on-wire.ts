@@ -1,12 +1,20 @@
 import {
+  type Comparison,
   type CopyReport,
   type Corners,
   type FaceAnswer,
   type Mark,
+  type Relief,
   type Setting,
   UNITS,
 } from '../../bench/index.ts';
-import type { BenchCopy, BenchFace, BenchMark } from '../../contract/index.ts';
+import type {
+  BenchComparison,
+  BenchCopy,
+  BenchFace,
+  BenchMark,
+  BenchRelief,
+} from '../../contract/index.ts';
 import { isoOf } from '../../evidence/index.ts';
 import type { Clock } from '../../market/index.ts';
 
@@ -98,6 +106,46 @@ export function clockOnWire({ open, unclear }: Clock): BenchCopy['clock'] {
       last: isoOf(last),
     })),
     unclear: unclear.map(({ against, why }) => ({ against, why })),
+  };
+}
+
+/** What a moved lamp showed, as the page gets it. */
+export function reliefOnWire(
+  { defects, lamps, limits, faults }: Omit<Relief, 'slopes'>,
+  shown: boolean,
+  fault: string,
+): BenchRelief {
+  return {
+    faults: [...(fault ? [fault] : []), ...faults],
+    shown,
+    lamps: lamps.map(({ placeMm: [x, y, z], from }) => ({
+      azimuth: ((Math.atan2(-y, x) * 180) / Math.PI + 360) % 360,
+      height: (Math.atan2(z, Math.hypot(x, y)) * 180) / Math.PI,
+      from,
+    })),
+    marks: defects.map(({ kind, centreMm, diameterMm, depthMm, sd, p }) => ({
+      ...{ kind, centre: pair(centreMm), diameter: diameterMm, depth: depthMm, p },
+      ...{ diameterSd: sd.diameterMm, depthSd: sd.depthMm },
+    })),
+    limits: limits.map(({ diameterMm, depthMm }) => ({ diameter: diameterMm, depth: depthMm })),
+  };
+}
+
+/** A comparison, as the page gets it. */
+export function comparisonOnWire({
+  registered,
+  words,
+  findings,
+  cautions,
+}: Comparison): BenchComparison {
+  return {
+    registered,
+    words,
+    findings: findings.map(({ what, whereMm, difference, sd, log10Lr }) => ({
+      ...{ what, difference, sd, log10Lr },
+      where: whereMm && pair(whereMm),
+    })),
+    cautions: [...cautions],
   };
 }
 

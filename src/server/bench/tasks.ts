@@ -1,4 +1,15 @@
-import type { CopyKnown, Corners, FaceAnswer, Picture } from '../../bench/index.ts';
+import type {
+  Ball,
+  Comparison,
+  CopyKnown,
+  Corners,
+  FaceAnswer,
+  LampPicture,
+  Outline,
+  Picture,
+  Relief,
+  SizeMm,
+} from '../../bench/index.ts';
 
 /** A picture of a face to measure, with its corners where a hand set them. */
 export interface FaceTask {
@@ -24,7 +35,44 @@ export interface CardTask {
   readonly width: number;
 }
 
-export type BenchTask = FaceTask | CardTask;
+/** A picture whose outline alone is wanted. */
+export interface OutlineTask {
+  readonly do: 'outline';
+  readonly file: string;
+  readonly stamp: string;
+  readonly sizeMm: SizeMm | null;
+}
+
+/** Pictures of a face under a moved lamp, and how its relief is to be shaded, where that is wanted. */
+export interface ReliefTask {
+  readonly do: 'relief';
+  readonly set: ReliefSet;
+  readonly shade: {
+    readonly lamp: readonly [number, number, number];
+    readonly steeper: number;
+  } | null;
+}
+
+export interface ReliefSet {
+  readonly pictures: readonly {
+    readonly file: string;
+    readonly stamp: string;
+    readonly lampMm: LampPicture['lampMm'];
+  }[];
+  readonly ball: Ball | null;
+  readonly sizeMm: SizeMm;
+}
+
+/** Two pictures for being of one specimen, or a copy against references of its printing. */
+export interface CompareTask {
+  readonly do: 'compare';
+  readonly how: 'specimen' | 'references';
+  readonly own: FaceTask;
+  readonly others: readonly { readonly file: string; readonly stamp: string }[];
+  readonly sizeMm: SizeMm;
+}
+
+export type BenchTask = FaceTask | CardTask | OutlineTask | ReliefTask | CompareTask;
 
 /** What the bench's thread answers. */
 export interface BenchReply {
@@ -32,6 +80,10 @@ export interface BenchReply {
   readonly fault?: string;
   readonly face?: FaceAnswer;
   readonly card?: Picture;
+  /** Null where none is sure. */
+  readonly outline?: Outline | null;
+  readonly relief?: Omit<Relief, 'slopes'>;
+  readonly comparison?: Comparison;
   /** Of the upright picture. */
   readonly size: readonly [width: number, height: number];
 }

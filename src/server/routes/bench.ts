@@ -1,5 +1,9 @@
 import type { Context, Hono } from 'hono';
-import { BenchMarkRequestSchema, BenchOutlineSchema } from '../../contract/index.ts';
+import {
+  BenchMarkRequestSchema,
+  BenchOutlineSchema,
+  type BenchSide,
+} from '../../contract/index.ts';
 import type { Bench } from '../bench/bench.ts';
 import { bodyOf, bytesOf } from '../body.ts';
 import { Refused } from '../refusal.ts';
@@ -34,10 +38,30 @@ export function addBench(app: Hono, bench: Bench): void {
   });
   app.get('/api/bench/:copy/card/:side', async (context) => {
     const { copy, side } = context.req.param();
-    if (side !== 'front' && side !== 'back')
-      throw new Refused('bad-request', 'A card has a front and a back.');
     const part = partOf(context, ['x0', 'y0', 'x1', 'y1']);
-    return jpeg(context, await bench.card(copy, side, widthOf(context), part));
+    const of = context.req.query('of');
+    const shown = of
+      ? bench.straight(copy, of, widthOf(context), part)
+      : bench.card(copy, sideOf(side), widthOf(context), part);
+    return jpeg(context, await shown);
+  });
+  app.get('/api/bench/:copy/relief/:side', async (context) => {
+    const { copy, side } = context.req.param();
+    return context.json(await bench.relief(copy, sideOf(side)));
+  });
+  app.get('/api/bench/:copy/shaded/:side', async (context) => {
+    const { copy, side } = context.req.param();
+    const lamp = {
+      azimuth: numberOf(context, 'azimuth', 0, 360),
+      height: numberOf(context, 'height', 5, 90),
+      steeper: numberOf(context, 'steeper', 1, 20),
+    };
+    return jpeg(context, await bench.shaded(copy, sideOf(side), lamp));
+  });
+  app.get('/api/bench/:copy/compare/:side', async (context) => {
+    const { copy, side } = context.req.param();
+    const of = context.req.query('of') ?? '';
+    return context.json(await bench.compare(copy, sideOf(side), of));
   });
 }
 
@@ -51,6 +75,17 @@ function widthOf(context: Context): number {
   const width = Number(context.req.query('pixels') ?? 1200);
   if (Number.isInteger(width) && width >= 1 && width <= WIDEST) return width;
   throw new Refused('bad-request', `Ask for 1 to ${WIDEST} pixels.`);
+}
+
+function sideOf(side: string): BenchSide {
+  if (side === 'front' || side === 'back') return side;
+  throw new Refused('bad-request', 'A card has a front and a back.');
+}
+
+function numberOf(context: Context, name: string, least: number, most: number): number {
+  const value = Number(context.req.query(name) ?? Number.NaN);
+  if (value >= least && value <= most) return value;
+  throw new Refused('bad-request', `${name} is a number from ${least} to ${most}.`);
 }
 
 function partOf(

@@ -1,8 +1,10 @@
 import { useState } from 'react';
 import type { BenchSide } from '../../contract/index.ts';
+import { Beside } from './Beside.tsx';
 import { CardView } from './CardView.tsx';
 import { MorePictures } from './MorePictures.tsx';
 import { PictureView } from './PictureView.tsx';
+import { ReliefView } from './ReliefView.tsx';
 import { TakingPictures } from './TakingPictures.tsx';
 import type { CopyWork } from './useCopyWork.ts';
 
@@ -12,6 +14,8 @@ const WAYS = {
   still: 'As taken',
   raking: 'Raking light',
   lamp: 'Lamps in turn',
+  relief: 'Moved lamp',
+  beside: 'Side by side',
 } as const;
 type Way = keyof typeof WAYS;
 
@@ -22,9 +26,7 @@ export function Easel({ work }: { readonly work: CopyWork }) {
   const [wanted, setWay] = useState<Way>();
   const [lamp, setLamp] = useState(0);
   const own = copy.pictures.filter((one) => one.side === side);
-  const ways = (Object.keys(WAYS) as Way[]).filter((way) =>
-    way === 'card' ? sure : own.some(({ light }) => light === way),
-  );
+  const ways = (Object.keys(WAYS) as Way[]).filter((way) => isThere(way, work, sure));
   const way = wanted && ways.includes(wanted) ? wanted : (ways[0] ?? 'still');
   const shown = own.filter(({ light }) => light === way);
   const picture = shown[Math.min(lamp, shown.length - 1)];
@@ -57,10 +59,12 @@ export function Easel({ work }: { readonly work: CopyWork }) {
           />
         </label>
       ) : null}
-      {way === 'card' && face ? <CardView work={work} face={face} /> : null}
-      {way !== 'card' && picture ? (
-        <PictureView work={work} name={picture.name} still={way === 'still'} />
+      {face && (way === 'card' || way === 'raking' || way === 'lamp') ? (
+        <CardView work={work} face={face} of={way === 'card' ? undefined : picture?.name} />
       ) : null}
+      {way === 'still' && face && picture ? <PictureView work={work} name={picture.name} /> : null}
+      {way === 'relief' && face ? <ReliefView work={work} face={face} /> : null}
+      {way === 'beside' && face ? <Beside work={work} face={face} /> : null}
       {own.length === 0 ? (
         <TakingPictures work={work} side={side} />
       ) : (
@@ -71,6 +75,16 @@ export function Easel({ work }: { readonly work: CopyWork }) {
       )}
     </>
   );
+}
+
+/** Whether there is anything to look at that way; all but the picture as taken need a sure outline. */
+function isThere(way: Way, { copy, side }: CopyWork, sure: boolean): boolean {
+  const lit = (light: string) =>
+    copy.pictures.filter((one) => one.side === side && one.light === light).length;
+  if (way === 'still') return lit('still') > 0;
+  if (!sure || way === 'card') return sure;
+  if (way === 'relief') return lit('lamp') >= 4;
+  return way === 'beside' ? copy.beside.some((one) => one.side === side) : lit(way) > 0;
 }
 
 function sureOf({ face }: CopyWork): boolean {

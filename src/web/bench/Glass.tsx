@@ -6,6 +6,8 @@ import { type View, viewKey } from './useView.ts';
 export interface Pen {
   readonly begin: (at: Place) => void;
   readonly on: (at: Place) => void;
+  /** The pointer passes over, nothing pressed. */
+  readonly over?: (at: Place) => void;
   /** True where the key was the pen's. */
   readonly key: (event: KeyboardEvent) => boolean;
 }
@@ -15,11 +17,13 @@ interface Props {
   readonly view: View;
   readonly box: Part;
   readonly pen?: Pen | undefined;
+  /** What further single keys do here. */
+  readonly keys?: Readonly<Record<string, () => void>>;
   readonly children?: ReactNode;
 }
 
 /** What lies over a picture and takes wheel, pointer and keys. */
-export function Glass({ label, view, box, pen, children }: Props) {
+export function Glass({ label, view, box, pen, keys: more = {}, children }: Props) {
   const glass = useRef<HTMLDivElement>(null);
   const last = useRef<Place>(undefined);
   useWheelOn(glass, view);
@@ -34,8 +38,11 @@ export function Glass({ label, view, box, pen, children }: Props) {
     pen?.begin(fromBox(view.part, box, last.current));
   };
   const on = (event: PointerEvent) => {
-    if (!last.current) return;
     const at = within(event);
+    if (!last.current) {
+      pen?.over?.(fromBox(view.part, box, at));
+      return;
+    }
     if (pen) pen.on(fromBox(view.part, box, at));
     else view.move((last.current[0] - at[0]) / box.width, (last.current[1] - at[1]) / box.height);
     last.current = at;
@@ -45,7 +52,12 @@ export function Glass({ label, view, box, pen, children }: Props) {
   };
   const keys = (event: KeyboardEvent) => {
     if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey) return;
+    const own = more[event.key.toLowerCase()];
     if (pen?.key(event) || viewKey(view, event.key)) event.preventDefault();
+    else if (own) {
+      event.preventDefault();
+      own();
+    }
   };
   return (
     <div

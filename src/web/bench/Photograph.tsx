@@ -5,16 +5,17 @@ import { Opening } from './Opening.tsx';
 import type { Part } from './part.ts';
 import type { View } from './useView.ts';
 
-/** Asks for the whole, or for a part of it, that many pixels wide. */
-export type PathFor = (part: Part | null, pixels: number) => string;
+/** Asks for the whole, or for a part of it, that many pixels wide; null where there are no parts. */
+export type PathFor = (part: Part | null, pixels: number) => string | null;
 
-/** The card of a copy as seen straight down, by millimetres of the card. */
-export function cardPath(copy: string, side: BenchSide): PathFor {
+/** The card of a copy as seen straight down, by millimetres of the card; `of` is another picture of it, or beside it. */
+export function cardPath(copy: string, side: BenchSide, of?: string): PathFor {
+  const other = of === undefined ? '' : `&of=${encodeURIComponent(of)}`;
   return (part, pixels) => {
     const place = part
       ? `&x0=${part.x}&y0=${part.y}&x1=${part.x + part.width}&y1=${part.y + part.height}`
       : '';
-    return `${pathOf(copy)}/card/${side}?pixels=${pixels}${place}`;
+    return `${pathOf(copy)}/card/${side}?pixels=${pixels}${place}${other}`;
   };
 }
 
@@ -23,13 +24,17 @@ interface Props {
   readonly box: Part;
   readonly path: PathFor;
   readonly stamp: string;
+  /** Width at which the whole is asked for, where that is not the box's. */
+  readonly wholeAt?: number;
+  /** Shows the last picture until the next is there, as while a lamp is moved. */
+  readonly flows?: boolean;
 }
 
 /** The picture in its box: the whole at once, the part that is shown in full detail as it comes. */
-export function Photograph({ view, box, path, stamp }: Props) {
+export function Photograph({ view, box, path, stamp, wholeAt, flows = false }: Props) {
   const { part, size, zoom } = view;
   const pixels = pixelsFor(box.width);
-  const base = usePicture(path(null, pixels), stamp);
+  const base = usePicture(path(null, pixelsFor(wholeAt ?? box.width)), stamp, flows);
   const still = useSettled(part);
   const detail = usePicture(zoom > 1.01 ? path(still, pixels) : null, stamp);
   const scale = box.width / part.width;

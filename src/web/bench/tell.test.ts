@@ -22,7 +22,15 @@ const face = (marks: BenchMark[], p = 0.99): BenchFace => ({
 });
 
 const copy = (front: BenchFace | null, described: BenchCopy['described'] = null): BenchCopy => ({
-  ...{ id: 'one', printing: 'first', status: 'arrived', bought: '', listing: '', pictures: [] },
+  ...{
+    id: 'one',
+    printing: 'first',
+    status: 'arrived',
+    bought: '',
+    listing: '',
+    pictures: [],
+    beside: [],
+  },
   ...{ front, back: null, described, grade: null, clock: { open: [], unclear: [] } },
 });
 

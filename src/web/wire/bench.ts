@@ -1,6 +1,14 @@
 import { keepPreviousData, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
-import type { BenchCopy, BenchList, BenchMarkRequest, BenchOutline } from '../../contract/index.ts';
+import type {
+  BenchComparison,
+  BenchCopy,
+  BenchList,
+  BenchMarkRequest,
+  BenchOutline,
+  BenchRelief,
+  BenchSide,
+} from '../../contract/index.ts';
 import { ask, askPicture } from './ask.ts';
 import { DOSSIER } from './queries.ts';
 
@@ -45,14 +53,44 @@ export function useBenchStep(id: string, version: number, trouble: (sentence: st
   });
 }
 
+/** What the pictures under a moved lamp say of a face; measured when it is first asked for. */
+export function useRelief(id: string, side: BenchSide, stamp: string) {
+  return useQuery({
+    queryKey: ['bench-relief', id, side, stamp],
+    queryFn: ({ signal }) => ask<BenchRelief>(`${pathOf(id)}/relief/${side}`, undefined, signal),
+    staleTime: Number.POSITIVE_INFINITY,
+    retry: false,
+  });
+}
+
+/** A face compared with a picture beside it, once it is wanted: that takes some seconds. */
+export function useComparison(id: string, side: BenchSide, of: string, wanted: boolean) {
+  return useQuery({
+    queryKey: ['bench-compare', id, side, of],
+    enabled: wanted,
+    queryFn: ({ signal }) =>
+      ask<BenchComparison>(
+        `${pathOf(id)}/compare/${side}?of=${encodeURIComponent(of)}`,
+        undefined,
+        signal,
+      ),
+    staleTime: Number.POSITIVE_INFINITY,
+    retry: false,
+  });
+}
+
 /** Address of a copy at the server. */
 export function pathOf(id: string): string {
   return `/api/bench/${encodeURIComponent(id)}`;
 }
 
-/** A picture as an address that the page can show; `stamp` tells one state of it from the next. */
-export function usePicture(path: string | null, stamp: string) {
+/**
+ * A picture as an address that the page can show; `stamp` tells one state of it from the next. With
+ * `last`, the last one stays until the next is there.
+ */
+export function usePicture(path: string | null, stamp: string, last = false) {
   const { data, error, isFetching } = useQuery({
+    ...(last ? { placeholderData: keepPreviousData } : {}),
     queryKey: ['bench-picture', path, stamp],
     enabled: path !== null,
     queryFn: ({ signal }) => askPicture(path ?? '', signal),
