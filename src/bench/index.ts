@@ -1,3 +1,4 @@
+export type { Sign } from './alteration/sign.ts';
 export {
   type ChartAnswer,
   chartColours,

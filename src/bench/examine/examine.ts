@@ -1,3 +1,4 @@
+import { signsOf } from '../alteration/signs.ts';
 import { gradeOf } from '../grade/grade.ts';
 import { amountsOf, type Face } from '../grade/measured.ts';
 import { type Setting, settingOf } from '../grade/setting.ts';
@@ -19,7 +20,8 @@ export function examine(front: Picture, back: Picture | null, known: CopyKnown):
     front: faceOf(front, known),
     back: back && faceOf(back, { ...known, raking: [] }),
   };
-  return { ...faces, grade: gradeFrom(faces, known.setting ?? plainSetting()) };
+  const signs = signsOf(faces.front, faces.back, known);
+  return { ...faces, signs, grade: gradeFrom(faces, known.setting ?? plainSetting()) };
 }
 
 /** Ten steps of no service, every one as likely as the next before anything is measured. */

@@ -33,6 +33,7 @@ export function faceOf(picture: Picture, copy: CopyKnown): FaceAnswer {
       frame: null,
       defects: [],
       limits: [],
+      tipRadiusMm: null,
       looks: [],
       whyNot: trouble?.words ?? null,
     };
@@ -68,14 +69,15 @@ function marksOf(
   outline: Outline,
   frame: Frame | null,
   copy: CopyKnown,
-): Pick<FaceAnswer, 'defects' | 'limits'> {
-  if (outline.sizeMm === null) return { defects: [], limits: [] };
+): Pick<FaceAnswer, 'defects' | 'limits' | 'tipRadiusMm'> {
+  if (outline.sizeMm === null) return { defects: [], limits: [], tipRadiusMm: null };
   const map = cardMapOf(outline.corners, outline.sizeMm, outline.lens);
   const wear = wearOf(picture, map);
   const known = knownOf(picture, copy);
   const still = stillMarksOf(picture, map, frame, known.dpi !== null);
   const lit = copy.raking.flatMap((low) => scratchesUnder(low, { picture, map }, known) ?? []);
   return {
+    tipRadiusMm: wear.tipRadiusMm,
     defects: [...wear.defects, ...still.defects, ...lit.flatMap(({ defects }) => defects)],
     limits: [
       ...limit(['corner-wear', 'edge-wear'], 'along the edges', wear.detectionLimitMm),

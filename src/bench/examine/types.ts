@@ -1,3 +1,4 @@
+import type { Sign } from '../alteration/sign.ts';
 import type { Defect, DefectKind } from '../defects.ts';
 import type { Frame } from '../frame/types.ts';
 import type { SizeMm } from '../geometry/points.ts';
@@ -56,6 +57,8 @@ export interface FaceAnswer {
   readonly frame: Frame | null;
   readonly defects: readonly Defect[];
   readonly limits: readonly Limit[];
+  /** Radius of the round tips, mm; null where no millimetres are known. */
+  readonly tipRadiusMm: number | null;
   readonly looks: readonly LookAt[];
   /** Why outline, centering or marks are missing, and what to photograph again; null: all is there. */
   readonly whyNot: string | null;
@@ -66,4 +69,6 @@ export interface Examination {
   readonly front: FaceAnswer;
   readonly back: FaceAnswer | null;
   readonly grade: GradeAnswer;
+  /** What may point to an alteration, each the ratio of two explanations. */
+  readonly signs: readonly Sign[];
 }

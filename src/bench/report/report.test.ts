@@ -34,6 +34,7 @@ const face = (defects: readonly Defect[]): FaceAnswer => ({
   frame: null,
   defects,
   limits: [],
+  tipRadiusMm: 3,
   looks: ['photo'],
   whyNot: null,
 });

@@ -12,6 +12,19 @@ export function answerOf({ examination, front, back, notes, ms }: Measured): obj
       scale: grade.scale.service,
       p: Object.fromEntries(grade.scale.grades.map((name, g) => [name, grade.p[g]])),
     },
+    signs: examination.signs.map(({ of, findings, log10Lr, between, words, cautions }) => ({
+      of,
+      findings: findings.map(({ what, difference, sd, log10Lr: own }) => ({
+        what,
+        difference,
+        sd,
+        log10_lr: own,
+      })),
+      log10_lr: log10Lr,
+      between,
+      words,
+      cautions,
+    })),
     notes,
     ms,
   };

@@ -1,4 +1,4 @@
-import type { FaceAnswer, Frame, MeasuredSize } from '../../bench/index.ts';
+import type { FaceAnswer, Frame, MeasuredSize, Sign } from '../../bench/index.ts';
 import type { Measured } from '../examine/measure.ts';
 import { marksReport } from './marks.ts';
 import { half, sizeNumbers, withDoubt } from './numbers.ts';
@@ -8,10 +8,11 @@ import { percent } from './words.ts';
 
 /** What was measured on a copy, face by face, for reading; marks that are less likely than not are left out. */
 export function examinationReport({ examination }: Measured, width: number): string {
-  const { front, back, grade } = examination;
+  const { front, back, grade, signs } = examination;
   const faces = [`Front\n\n${faceReport(front, width)}`];
   if (back) faces.push(`Back\n\n${faceReport(back, width)}`);
-  return `${faces.join('\n')}\n${gradeReport(grade, width)}`;
+  const told = signs.map((sign) => `${signWords(sign, width)}\n`);
+  return `${faces.join('\n')}\n${told.join('')}${gradeReport(grade, width)}`;
 }
 
 function faceReport(face: FaceAnswer, width: number): string {
@@ -67,6 +68,12 @@ function limitWords({ defects, limits }: FaceAnswer, width: number): string {
       `${kinds.join(' and ').replaceAll('-', ' ')} ${where} down to ${mm.toFixed(1)} mm`,
   );
   return paragraph(`${nothing} that these pictures could show: ${each.join(', ')}.`, width);
+}
+
+/** A sign of alteration in its two explanations, with what limits it. */
+function signWords({ of, words, cautions }: Sign, width: number): string {
+  const name = of === 'swapped-back' ? 'Front and back' : of === 'trimmed' ? 'Size' : 'Edges';
+  return paragraph(`${name}: ${words} ${cautions.join(' ')}`, width);
 }
 
 function gradeReport({ scale, p }: Measured['examination']['grade'], width: number): string {
