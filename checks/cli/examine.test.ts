@@ -85,7 +85,9 @@ describe('examine', () => {
     expect(exit).toBe(0);
     expect(out).toMatch(/^border left +\d\.\d\d ± 0\.\d\d mm/m);
     expect(out).toMatch(/^centering left \/ right +\d\d\.\d \/ \d\d\.\d \(± /m);
-    expect(out).toMatch(/^Nothing was found that these pictures could show: [\s\S]*?down\s+to\s+0\.\d\s+mm/m);
+    expect(out).toMatch(
+      /^Nothing was found that these pictures could show: [\s\S]*?down\s+to\s+0\.\d\s+mm/m,
+    );
     expect(out).toMatch(/^Back/m);
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(100);
   });
