@@ -38,7 +38,7 @@ describe('relief', () => {
       data[Math.floor(y / 0.25) * info.width + Math.floor(x / 0.25)] as number;
     // Lit from the upper left, the far wall of a dent of 1.5 mm is the bright one.
     expect(grey(45, 22.5)).toBeGreaterThan(grey(44, 21.5) + 40);
-  }, 60_000);
+  }, 240_000);
 
   it('draws nothing where the set tells no slopes', async () => {
     const setup = setupOf([{ file: scan, lamp_mm: [300, 0, 250] }], { ball: null });

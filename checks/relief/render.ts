@@ -62,10 +62,11 @@ function surfaceOf(scene: Scene, width: number, height: number, a: number): Floa
       const cx = x + w / 2;
       const cy = y + h / 2;
       const e = 5e-4;
-      const { dents } = scene;
-      const near = on && dents.some((d) => Math.hypot(d.x - cx, d.y - cy) < 4 * d.width);
-      const zx = near ? (heightAt(dents, cx + e, cy) - heightAt(dents, cx - e, cy)) / (2 * e) : 0;
-      const zy = near ? (heightAt(dents, cx, cy + e) - heightAt(dents, cx, cy - e)) / (2 * e) : 0;
+      const { dents, lines } = scene;
+      const near =
+        on && (lines.length > 0 || dents.some((d) => Math.hypot(d.x - cx, d.y - cy) < 4 * d.width));
+      const zx = near ? (heightAt(scene, cx + e, cy) - heightAt(scene, cx - e, cy)) / (2 * e) : 0;
+      const zy = near ? (heightAt(scene, cx, cy + e) - heightAt(scene, cx, cy - e)) / (2 * e) : 0;
       out.set([x, y, zx, zy], (py * width + px) * 8);
       out.set(on ? scene.print(cx, cy) : GROUND, (py * width + px) * 8 + 4);
       out[(py * width + px) * 8 + 7] = on ? 1 : 0;

@@ -10,6 +10,15 @@ export interface PlantedDent {
   readonly angle?: number;
 }
 
+/** A ridge (height above 0) or groove along a straight line, its section a Gaussian, ends fading out. */
+export interface PlantedLine {
+  readonly from: readonly [number, number];
+  readonly to: readonly [number, number];
+  readonly height: number;
+  /** Width at half the height. */
+  readonly width: number;
+}
+
 /** A made card under lamps, with a shading of its own: not the model that is fitted. */
 export interface Scene {
   readonly sizeMm: readonly [number, number];
@@ -18,6 +27,7 @@ export interface Scene {
   readonly turn: number;
   readonly lamps: readonly (readonly [number, number, number])[];
   readonly dents: readonly PlantedDent[];
+  readonly lines: readonly PlantedLine[];
   /** Reflectance, red, green, blue, at a point of the card in millimetres. */
   readonly print: (x: number, y: number) => readonly [number, number, number];
   readonly gloss: {
@@ -50,8 +60,16 @@ function profileOf(profile: PlantedDent['profile'], r: number): number {
 }
 
 /** Height of the made surface over its plane at a point in card millimetres, mm, positive up. */
-export function heightAt(dents: readonly PlantedDent[], x: number, y: number): number {
+export function heightAt({ dents, lines }: Scene, x: number, y: number): number {
   let height = 0;
+  for (const { from, to, height: crest, width } of lines) {
+    const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
+    const length = Math.hypot(dx, dy);
+    const along = ((x - from[0]) * dx + (y - from[1]) * dy) / length;
+    const d = ((y - from[1]) * dx - (x - from[0]) * dy) / length;
+    const fade = Math.max(0, Math.min(1, along, length - along));
+    height += crest * fade * Math.exp(-4 * Math.LN2 * (d / width) ** 2);
+  }
   for (const { x: cx, y: cy, depth, width, profile, oval = 1, angle = 0 } of dents) {
     const a = (angle * Math.PI) / 180;
     const u = (x - cx) * Math.cos(a) + (y - cy) * Math.sin(a);

@@ -23,6 +23,7 @@ export const base: Scene = {
   turn: 2,
   lamps: LAMPS,
   dents: [],
+  lines: [],
   print,
   gloss: { law: 'beckmann', strength: 0.12, roughness: 0.4 },
   ambient: 0.05,
@@ -33,9 +34,10 @@ export const base: Scene = {
   seed: 5,
 };
 
-/** Three dents of different profiles, on dark and on bright print. */
+/** Dents of different profiles, on dark and on bright print. */
 export const dents: readonly PlantedDent[] = [
   { x: 16.5, y: 8, depth: 0.15, width: 1.3, profile: 'cosine' },
   { x: 7, y: 22, depth: 0.08, width: 0.8, profile: 'gauss' },
   { x: 6.5, y: 7, depth: 0.06, width: 1.8, profile: 'cap' },
+  { x: 12, y: 12.5, depth: 0.1, width: 1.2, profile: 'flat-bottomed' },
 ];

@@ -27,11 +27,11 @@ export interface Defect {
   readonly kind: DefectKind;
   readonly centreMm: PointMm;
   readonly boxMm: BoxMm;
-  /** Area that the mark covers; of a scratch, its length times its seen width. */
+  /** Area that the mark covers; of a scratch or crease, its length times its seen width. */
   readonly areaMm2: number;
   /** Length of a long mark along itself, of wear along the side; null for a round one. */
   readonly lengthMm: number | null;
-  /** Outline of the mark, not closed; of a scratch, the line along its middle, there only. */
+  /** Outline of the mark, not closed; of a scratch or crease, the line along its middle. */
   readonly polygonMm: readonly PointMm[];
   /** Probability that the copy bears this mark, that it is no trace of light, ground or picture. */
   readonly p: number;

@@ -7,16 +7,16 @@ import type { Window } from './window.ts';
 
 /** What a fit of a dent to a window found. */
 export interface DentFit {
-  /** The nine numbers of `SHAPE`, places from the card's centre. */
+  /** The numbers of `SHAPE`, places from the card's centre. */
   readonly shape: Float64Array;
-  /** Their covariance, rows of nine; the residuals' scatter and their correlation counted in. */
+  /** Their covariance, rows of as many; the residuals' scatter and their correlation counted in. */
   readonly covariance: Float64Array;
   /** Mean square of the residuals in standard errors; 1 where the noise is as learned. */
   readonly scatter: number;
   /** The same within the dent's foot only; far above `scatter` where the model does not fit. */
   readonly scatterInside: number;
-  /** Strength of the gloss as fitted. */
-  readonly gloss: number;
+  /** Light within the dent's foot that the dent leaves unexplained beyond its surroundings, as a share. */
+  readonly misfit: number;
 }
 
 /** Rounds of weights, and steps in each of them. */
@@ -100,11 +100,32 @@ function summary(
       (window.x[i] as number) - (shape[SHAPE.x] as number),
       (window.y[i] as number) - (shape[SHAPE.y] as number),
     ) < foot;
+  const scatterInside = scatterOf(window, residuals, inside);
   return {
     shape,
     covariance,
     scatter,
-    scatterInside: scatterOf(window, residuals, inside),
-    gloss: theta[SHAPE_SIZE + window.lamps] as number,
+    scatterInside,
+    misfit: misfitOf(window, scatterInside, scatter, inside),
   };
+}
+
+/** By chance alone residuals inside scatter so many times more than those around. */
+const CHANCE = 1.2;
+
+function misfitOf(
+  { x, light, sd }: Window,
+  inside: number,
+  around: number,
+  chosen: (block: number) => boolean,
+): number {
+  const each = light.length / x.length;
+  let sum = 0;
+  let count = 0;
+  for (let i = 0; i < light.length; i++) {
+    if (!chosen(Math.floor(i / each))) continue;
+    sum += ((sd[i] as number) / Math.max(light[i] as number, 1e-3)) ** 2;
+    count++;
+  }
+  return Math.sqrt((Math.max(0, inside - CHANCE * around) * sum) / Math.max(count, 1));
 }

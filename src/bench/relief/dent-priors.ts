@@ -1,10 +1,11 @@
 import { SHAPE, SHAPE_SIZE } from './dent-shape.ts';
 import type { Lighting } from './lighting.ts';
 
-// Priors: Judgement, no source. Any profile from cap to Gaussian; dents up to about 1.5 times as
+// Priors: Judgement, no source. Any profile from cap to Gaussian, level floors too; dents up to about 1.5 times as
 // long as wide; a card that is locally flat to half a degree; lamps' strength known to 3 %.
 const PRIOR = {
   logPower: { mean: Math.log(2.3), sd: 0.5 },
+  logFlat: { mean: 0, sd: 0.25 },
   stretch: 0.2,
   tilt: 0.01,
   strength: 0.03,
@@ -23,6 +24,7 @@ export function priorsOf({ gloss }: Lighting, lamps: number): readonly Prior[] {
   const first = SHAPE_SIZE + lamps;
   return [
     { at: SHAPE.logPower, ...PRIOR.logPower },
+    { at: SHAPE.logFlat, ...PRIOR.logFlat },
     ...[SHAPE.stretchX, SHAPE.stretchXY].map((at) => ({ at, mean: 0, sd: PRIOR.stretch })),
     ...[SHAPE.tiltX, SHAPE.tiltY].map((at) => ({ at, mean: 0, sd: PRIOR.tilt })),
     ...Array.from({ length: lamps }, (_, k) => ({
@@ -47,6 +49,7 @@ export function confine(theta: Float64Array, start: Float64Array, lamps: number)
     limit(at, (start[at] as number) - width, (start[at] as number) + width);
   limit(SHAPE.logWidth, Math.log(0.12), Math.log(3 * width));
   limit(SHAPE.logPower, 0, Math.log(9));
+  limit(SHAPE.logFlat, 0, Math.log(3));
   for (const at of [SHAPE.stretchX, SHAPE.stretchXY]) limit(at, -0.8, 0.8);
   limit(SHAPE_SIZE + lamps, 0, 1);
   limit(SHAPE_SIZE + lamps + 1, Math.log(1.5), Math.log(150));

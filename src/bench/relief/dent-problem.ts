@@ -248,7 +248,7 @@ function gather(
   }
 }
 
-/** Carries a block's small matrix over to the unknowns: slopes change with all nine of the shape. */
+/** Carries a block's small matrix over to the unknowns: slopes change with all of the shape. */
 function spread(
   { size, changes, gram, pull }: Bench,
   lamps: number,

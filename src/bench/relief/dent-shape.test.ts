@@ -15,12 +15,13 @@ function heightOf(shape: Float64Array, x: number, y: number): number {
   const dx = x - at(SHAPE.x);
   const dy = y - at(SHAPE.y);
   const r2 = (round + sx) * dx * dx + 2 * sxy * dx * dy + (round - sx) * dy * dy;
-  const foot2 = half ** 2 / (1 - 0.5 ** (1 / power));
-  return -at(SHAPE.depth) * Math.max(0, 1 - r2 / foot2) ** power;
+  const flat = Math.exp(at(SHAPE.logFlat));
+  const foot2 = half ** 2 / (1 - 0.5 ** (1 / power)) ** (1 / flat);
+  return -at(SHAPE.depth) * Math.max(0, 1 - (r2 / foot2) ** flat) ** power;
 }
 
 it('lies half as deep at half its width', () => {
-  const shape = Float64Array.from([0, 0, 0.2, Math.log(1.4), Math.log(2.3), 0, 0, 0, 0]);
+  const shape = Float64Array.from([0, 0, 0.2, Math.log(1.4), Math.log(2.3), 0.3, 0, 0, 0, 0]);
   expect(heightOf(shape, 0, 0)).toBeCloseTo(-0.2, 12);
   expect(heightOf(shape, 0.7, 0)).toBeCloseTo(-0.1, 12);
   expect(heightOf(shape, 0, -0.7)).toBeCloseTo(-0.1, 12);
@@ -29,10 +30,10 @@ it('lies half as deep at half its width', () => {
 it('slopes as its heights do, and changes as its slopes do', () => {
   fc.assert(
     fc.property(
-      fc.tuple(between(0.03, 0.3), between(-0.5, 0.5), between(0.5, 2)),
+      fc.tuple(between(0.03, 0.3), between(-0.5, 0.5), between(0.5, 2), between(0, 0.9)),
       fc.tuple(between(-0.4, 0.4), between(-0.4, 0.4), between(0.1, 0.6), between(0, 6.2)),
-      ([depth, logWidth, logPower], [sx, sxy, r, angle]) => {
-        const shape = Float64Array.from([0, 0, depth, logWidth, logPower, sx, sxy, 0, 0]);
+      ([depth, logWidth, logPower, flat], [sx, sxy, r, angle]) => {
+        const shape = Float64Array.from([0, 0, depth, logWidth, logPower, flat, sx, sxy, 0, 0]);
         const x = r * Math.cos(angle);
         const y = r * Math.sin(angle);
         const out = new Float64Array(2 + 2 * SHAPE_SIZE);

@@ -48,6 +48,7 @@ export function dentOf(
     seenFrom: 'lamps',
     diameterMm: width,
     depthMm: depth,
+    heightMm: null,
     sd: {
       centreMm: Math.hypot(Math.sqrt((variance(SHAPE.x) + variance(SHAPE.y)) / 2), FLOOR.centre),
       areaMm2: null,

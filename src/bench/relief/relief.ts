@@ -1,24 +1,22 @@
 import type { CardMap } from '../geometry/card-map.ts';
 import { lampFromBall } from './ball.ts';
-import { type Candidate, candidatesOf } from './candidates.ts';
-import { dentFit } from './dent-fit.ts';
-import { SHAPE, SHAPE_SIZE } from './dent-shape.ts';
+import { candidatesOf } from './candidates.ts';
+import { creasesOf } from './creases.ts';
+import { fittedDent } from './fitted-dent.ts';
 import { flatLight } from './flat-light.ts';
-import { type Grid, gridOver, pixelsPerMm } from './grid.ts';
+import { type Grid, gridOver } from './grid.ts';
 import { dentOf } from './judge.ts';
-import type { Doubtful, Lighting } from './lighting.ts';
+import type { Doubtful } from './lighting.ts';
 import { limitsOf } from './limits.ts';
+import { liesOn } from './line-defect.ts';
 import { responsesOf } from './matched.ts';
 import { LEAST_PICTURES, type SameSet, sameSetOf, tooFew } from './same-set.ts';
 import { samplesOf } from './samples.ts';
 import { slopesOf } from './slopes.ts';
 import type { Ball, LampPicture, LampUsed, Relief, ReliefDefect } from './types.ts';
-import { type Placed, windowAt } from './window.ts';
 
 /** Light from all sides where no shadow tells it: a darkened room's share (Judgement, no source). */
 const AMBIENT: Doubtful = { value: 0.06, sd: 0.02 };
-/** Blocks across a dent's half-depth width that a fit needs; more cost time and tell no more. */
-const ACROSS = 10;
 
 /**
  * Dents in a card from pictures by one camera straight above it under a lamp that was moved: slopes
@@ -54,10 +52,23 @@ function measured({ placed, lights, lamps, faults }: SameSet, map: CardMap, grid
   );
   const slopes = slopesOf(map, grid, lights, lighting);
   const responses = responsesOf(slopes);
-  const defects = candidatesOf(map, grid, responses)
-    .map((candidate) => fitted(candidate, placed, map, lighting, lamps))
+  const lines = creasesOf(slopes, map);
+  const dents = candidatesOf(map, grid, responses)
+    .filter(({ centre }) => !lines.some((line) => line.p > 0.5 && liesOn(line, centre)))
+    .map((candidate) =>
+      dentOf(fittedDent(candidate, placed, map, lighting), lighting, lamps, [
+        map.sizeMm[0] / 2,
+        map.sizeMm[1] / 2,
+      ]),
+    )
     .filter(({ p }) => p > 0.05);
-  return { defects: apart(defects), lamps, limits: limitsOf(responses), faults, slopes };
+  return {
+    defects: [...apart(dents), ...lines],
+    lamps,
+    limits: limitsOf(responses),
+    faults,
+    slopes,
+  };
 }
 
 function lampsUsed(
@@ -85,26 +96,6 @@ function faultsOf(pictures: readonly LampPicture[], lamps: readonly LampUsed[]):
       'Where the lamp stood is not known: give its places, or lay a matt ball beside the card.',
     );
   return faults;
-}
-
-function fitted(
-  { centre, widthMm, depthMm }: Candidate,
-  pictures: readonly Placed[],
-  map: CardMap,
-  lighting: Lighting,
-  lamps: readonly LampUsed[],
-): ReliefDefect {
-  const [width, height] = map.sizeMm;
-  const start = new Float64Array(SHAPE_SIZE);
-  start[SHAPE.x] = centre[0] - width / 2;
-  start[SHAPE.y] = centre[1] - height / 2;
-  start[SHAPE.depth] = depthMm * 0.8;
-  start[SHAPE.logWidth] = Math.log(widthMm);
-  start[SHAPE.logPower] = Math.log(2.3);
-  const block = Math.max(1, Math.round((widthMm * pixelsPerMm(map)) / ACROSS));
-  const window = windowAt(pictures, map, lighting, centre, 1.6 * widthMm + 0.35, block);
-  const fit = dentFit(window, lighting, start);
-  return dentOf(fit, lighting, lamps, [width / 2, height / 2]);
 }
 
 /** Defects by falling probability, none within another's half-depth width. */

@@ -1,4 +1,5 @@
 import { type CardMap, cardPointOf } from '../geometry/card-map.ts';
+import { PICTURE_STRIDE, withGloss } from './gloss-normals.ts';
 import { centreOf, type Grid, turnOf } from './grid.ts';
 import { LAMP_STRIDE, type Lighting, lampsAt } from './lighting.ts';
 import { sdOf } from './noise.ts';
@@ -23,10 +24,14 @@ const TILE = 4;
 const RIM_MM = 0.6;
 const TIP_MM = 3;
 
+/** Slope from which the gloss of a leaning surface is told from that of the flat. */
+const LEANS = 0.02;
+
 /**
  * Slopes by photometric stereo (`woodham:1980`): least squares over the lamps for albedo and slope
- * of each block, lamps near and the gloss of the flat card taken off. On glossy dark print slopes
- * come out too steep, since the gloss of a slope differs from that of the flat.
+ * of each block, lamps near and the gloss of the flat card taken off; where a block leans, bettered
+ * with the gloss that a leaning surface has. On glossy dark print slopes may still come out too
+ * steep or too flat, as its lobe is that of the whole card.
  */
 export function slopesOf(
   map: CardMap,
@@ -84,6 +89,9 @@ interface Tile {
   readonly spread: number;
   /** Design of the least squares, three columns by lamp. */
   readonly design: Float64Array;
+  /** Lamps along the picture's axes. */
+  readonly lamps: Float64Array;
+  readonly lights: Float64Array;
 }
 
 function tileAt(map: CardMap, centre: readonly [number, number], lighting: Lighting): Tile {
@@ -97,12 +105,29 @@ function tileAt(map: CardMap, centre: readonly [number, number], lighting: Light
     gloss: new Float64Array(count),
     matt: new Float64Array(count),
     design: new Float64Array(count * 3),
+    lamps: new Float64Array(count * PICTURE_STRIDE),
+    lights: new Float64Array(count),
   };
   for (let k = 0; k < count; k++) {
     const at = k * LAMP_STRIDE;
-    const [lx, ly, lz, , , hz, f] = numbers.subarray(at, at + LAMP_STRIDE) as unknown as number[];
+    const [lx, ly, lz, hx, hy, hz, f] = numbers.subarray(
+      at,
+      at + LAMP_STRIDE,
+    ) as unknown as number[];
     tile.gloss[k] = (f as number) * gloss.strength * (hz as number) ** gloss.exponent;
     tile.matt[k] = (f as number) * (lz as number) * (1 + ambient.value);
+    tile.lamps.set(
+      [
+        (lx as number) * rx + (ly as number) * ry,
+        (lx as number) * dx + (ly as number) * dy,
+        lz as number,
+        (hx as number) * rx + (hy as number) * ry,
+        (hx as number) * dx + (hy as number) * dy,
+        hz as number,
+        f as number,
+      ],
+      k * PICTURE_STRIDE,
+    );
     const tan = 1 / ((lz as number) * (1 + ambient.value));
     tile.design[k * 3] = 1;
     tile.design[k * 3 + 1] = -((lx as number) * rx + (ly as number) * ry) * tan;
@@ -127,7 +152,7 @@ function solve(
   at: number,
   lights: readonly Float32Array[],
   mean: Float32Array,
-  { noise }: Lighting,
+  lighting: Lighting,
   { grid, right, down, weight, albedo }: Slopes,
 ): void {
   const { rows, gloss, matt, design } = tile;
@@ -138,6 +163,7 @@ function solve(
   for (let k = 0; k < count; k++) {
     const y =
       (((lights[k] as Float32Array)[at] as number) - (gloss[k] as number)) / (matt[k] as number);
+    tile.lights[k] = (lights[k] as Float32Array)[at] as number;
     a += (rows[k] as number) * y;
     r += (rows[count + k] as number) * y;
     d += (rows[2 * count + k] as number) * y;
@@ -148,7 +174,7 @@ function solve(
   const across = (mean[at + 1] as number) - (mean[at - 1] as number);
   const along = (mean[at + grid.width] as number) - (mean[at - grid.width] as number);
   const edge = Math.sqrt(across * across + along * along) / 2;
-  const relative = (sdOf(noise, mean[at] as number, edge) / (mean[at] as number)) ** 2;
+  const relative = (sdOf(lighting.noise, mean[at] as number, edge) / (mean[at] as number)) ** 2;
   let misfit = 0;
   for (let k = 0; k < count; k++) {
     const y =
@@ -161,6 +187,13 @@ function solve(
   right[at] = clipped(r / a);
   down[at] = clipped(d / a);
   weight[at] = 1 / (Math.max(seen, shown) * tile.spread);
+  if (Math.hypot(r, d) < LEANS * a) return;
+  const found = { albedo: a, right: r / a, down: d / a, spread: 0 };
+  withGloss(tile.lights, tile.lamps, lighting, found);
+  if (found.spread === 0) return;
+  albedo[at] = found.albedo;
+  right[at] = clipped(found.right);
+  down[at] = clipped(found.down);
 }
 
 function clipped(slope: number): number {

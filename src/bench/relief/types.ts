@@ -26,11 +26,14 @@ export interface LampUsed {
   readonly sdDeg: number;
 }
 
-/** A mark in the surface; width at half its depth and the depth of its deepest point, mm. */
+/** A dent, crease or groove; width at half its depth and the depth of its deepest point, mm. */
 export interface ReliefDefect extends Defect {
   readonly diameterMm: number;
   /** Null where the pictures show that there is relief, but not how deep. */
   readonly depthMm: number | null;
+  /** Of a ridge, how far its crest stands above the undisturbed surface, mm; null for what is no ridge. */
+  readonly heightMm: number | null;
+  /** `depthMm` is the standard error of the height where there is one. */
   readonly sd: DefectSd & { readonly diameterMm: number; readonly depthMm: number | null };
 }
 

@@ -93,6 +93,7 @@ function defectsJson({ defects }: Relief): readonly object[] {
     ...defectJson(defect),
     diameter_mm: defect.diameterMm,
     depth_mm: defect.depthMm,
+    height_mm: defect.heightMm,
     sd: {
       centre_mm: defect.sd.centreMm,
       diameter_mm: defect.sd.diameterMm,

@@ -26,6 +26,9 @@ export function numberedMarks(
   ];
 }
 
+/** Kinds whose polygon is the line along their middle. */
+const LONG: readonly Defect['kind'][] = ['scratch', 'crease', 'print-line'];
+
 function outlineOf({ polygonMm, boxMm: [x0, y0, x1, y1], kind }: Defect): string {
   const box: readonly PointMm[] = [
     [x0, y0],
@@ -33,7 +36,7 @@ function outlineOf({ polygonMm, boxMm: [x0, y0, x1, y1], kind }: Defect): string
     [x1, y1],
     [x0, y1],
   ];
-  if (kind === 'scratch' || kind === 'print-line' || polygonMm.length < 3)
+  if (LONG.includes(kind) || polygonMm.length < 3)
     return path(polygonMm.length > 1 ? polygonMm : box, MAGENTA, polygonMm.length < 2);
   return path(polygonMm, MAGENTA, true);
 }

@@ -5,7 +5,7 @@ import { tableOf } from './table.ts';
 import { wrapped } from './width.ts';
 import { percent } from './words.ts';
 
-/** Dents that are more likely there than not, what the set could not show, and what is wrong with it. */
+/** Dents, creases and grooves that are more likely there than not, what the set could not show, and what is wrong with it. */
 export function reliefReport(
   defects: Relief['defects'],
   limits: Relief['limits'],
@@ -13,25 +13,25 @@ export function reliefReport(
   width: number,
 ): string {
   const rows = likelyMarks(defects).map(
-    ({ kind, centreMm: [x, y], diameterMm, depthMm, sd, p }) => [
+    ({ kind, centreMm: [x, y], lengthMm, diameterMm, depthMm, heightMm, sd, p }) => [
       kind,
       `${x.toFixed(1)}, ${y.toFixed(1)}`,
+      lengthMm === null ? '' : lengthMm.toFixed(0),
       withDoubt(diameterMm, sd.diameterMm),
-      depthMm === null || sd.depthMm === null
-        ? 'not known'
-        : `${depthMm.toFixed(3)} ± ${(1.96 * sd.depthMm).toFixed(3)}`,
+      withRise(depthMm, heightMm, sd.depthMm),
       percent(p),
     ],
   );
   const columns = [
     { head: 'kind' },
     { head: 'mm from left, top' },
+    { head: 'mm long', align: 'right' },
     { head: 'mm wide at half depth' },
-    { head: 'mm deep' },
+    { head: 'mm deep, or high' },
     { head: 'p', align: 'right' },
   ] as const;
   const table = rows.length > 0 ? tableOf(columns, rows, width) : '';
-  const nothing = rows.length > 0 ? 'Nothing else was found' : 'No dent was found';
+  const nothing = rows.length > 0 ? 'Nothing else was found' : 'No dent or crease was found';
   const shown = limits.map(
     ({ diameterMm, depthMm }) =>
       `${depthMm.toFixed(3)} mm deep at ${diameterMm.toFixed(1)} mm wide`,
@@ -44,4 +44,12 @@ export function reliefReport(
     .flatMap((one) => wrapped(one, width))
     .map((line) => `${line}\n`);
   return [table, words.join('')].filter((part) => part !== '').join('\n');
+}
+
+/** The depth, or the height of a ridge, with twice its standard error. */
+function withRise(depth: number | null, height: number | null, sd: number | null): string {
+  if (sd === null) return 'not known';
+  const doubt = `± ${(1.96 * sd).toFixed(3)}`;
+  if (height !== null) return `${height.toFixed(3)} ${doubt} high`;
+  return depth === null ? 'not known' : `${depth.toFixed(3)} ${doubt}`;
 }
