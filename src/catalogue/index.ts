@@ -1,5 +1,6 @@
 export { type Counts, expectedNumbers } from './identify/abundance.ts';
 export { type Candidate, type Identified, identify, type Known } from './identify/identify.ts';
+export { type WordsReader, wordsReader } from './identify/listing.ts';
 export { isLook, type Look } from './identify/looks.ts';
 export { sayTrait } from './identify/marks.ts';
 export type { NextLook } from './identify/next.ts';

@@ -8,7 +8,10 @@ import {
   readValue,
   type Seen,
   type TraitRow,
+  type WordsReader,
+  wordsReader,
 } from '../catalogue/index.ts';
+import { measuredOf } from './measured-traits.ts';
 import type { Dossier, Table } from './types.ts';
 
 /** What a dossier knows that tells its printings apart, as it stood on a day (ISO 8601, or later). */
@@ -32,11 +35,23 @@ export function printingsIn({ evidence, forwards }: Dossier, cell: string): read
   });
 }
 
-/** What the desk holds of a copy: what was seen on it, and what it is called. */
-export function seenOf(dossier: Dossier, copy: string): Seen {
-  const named = rowsOf(dossier, 'desk/copies.csv')
-    .filter((row) => row('id') === copy)
-    .flatMap((row) => printingsIn(dossier, row('printing')));
+/** A reader of sellers' words and labels for the words of a dossier's traits. */
+export function readerOf({ evidence }: Dossier, known: Known): WordsReader {
+  const titles = evidence.products.map(({ id, title }) => [id, title ?? ''] as const);
+  return wordsReader(known, new Map(titles.filter(([, title]) => title !== '')));
+}
+
+/**
+ * What the desk holds of a copy: what was seen and measured on it, what its seller and its label
+ * say, and what it is called.
+ */
+export function seenOf(dossier: Dossier, copy: string, read: WordsReader): Seen {
+  const rows = rowsOf(dossier, 'desk/copies.csv').filter((row) => row('id') === copy);
+  const named = rows.flatMap((row) => printingsIn(dossier, row('printing')));
+  const said = rows.flatMap((row) => [
+    ...read(`${row('described_as')} ${row('listing')}`, 'listing'),
+    ...read(row('label'), 'label'),
+  ]);
   const readings = rowsOf(dossier, 'desk/observations.csv').flatMap((row): readonly Reading[] => {
     const value = readValue(row('value'));
     if (row('copy') !== copy || row('trait') === '' || row('value') === '' || !value.ok) return [];
@@ -45,7 +60,8 @@ export function seenOf(dossier: Dossier, copy: string): Seen {
       { trait: row('trait'), value: value.value, sees: isLook(sees) ? sees : null, sd: null },
     ];
   });
-  return { readings, named: [...new Set(named)] };
+  const measured = measuredOf(dossier.documents.get(`desk/examinations/${copy}.json`));
+  return { readings: [...readings, ...measured, ...said], named: [...new Set(named)] };
 }
 
 function traitRowsOf(dossier: Dossier): TraitRow[] {

@@ -1,7 +1,7 @@
 export { applyChanges } from './apply.ts';
 export { type DossierDecisions, decisionsIn } from './decision-ground.ts';
 export { freshDossier } from './fresh.ts';
-export { knownOf, printingsIn, seenOf } from './identification.ts';
+export { knownOf, printingsIn, readerOf, seenOf } from './identification.ts';
 export { lastDay, newestDay } from './market-rows.ts';
 export { changesBetween, mergeTables } from './merge.ts';
 export { isSafeName } from './names.ts';

@@ -12,10 +12,12 @@ import itertools
 import json
 import math
 
-TYPO, LETTERS, ALIKE, OVERLOOKED, NEW, PSEUDO, STRANGE = 0.02, 30, 8, 2, 0.5, 0.5, 0.3
+TYPO, LETTERS, ALIKE, NEW, STRANGE = 0.02, 30, 8, 0.3, 0.3
+# Where some printing has none or two in three have no row, and elsewhere.
+OVERLOOKED, LACKING = (2, 0.2), (0.5, 0.1)
 UNLISTED, SHARE, LEVEL_SD, CARELESS = 0.02, 0.03, 0.9, 4
 STEPS = [-2, -1.5, -1, -0.5, 0, 0.5, 1, 1.5, 2]
-MISREAD = {"eye": 0.05, "scales": 0.03, "listing": 0.12}
+MISREAD = {"eye": 0.08, "scales": 0.05, "listing": 0.12}
 SLIP = {"listing": 0.1}
 OWN_SLIP = 0.01
 
@@ -85,6 +87,13 @@ def states_of(trait):
     return words, numbers
 
 
+def seldom(trait):
+    """1 where it would be odd for a printing to have none of it."""
+    known = [value_of(trait, h) for h, (_, kind, _) in enumerate(HYPOTHESES) if kind == "printing"]
+    told = [v for v in known if v is not None]
+    return 0 if "none" in told or 3 * len(told) < len(known) else 1
+
+
 def perceived_wrongly(trait, truth):
     """What a misread state is taken for, as a table of chances."""
     words, numbers = states_of(trait)
@@ -93,7 +102,7 @@ def perceived_wrongly(trait, truth):
         # A state that is no word is compared as an empty text.
         weights = {w: 1.0 + ALIKE * (1 - max(len(w), 0) / len(w)) ** 2 for w in words}
     if truth != "<none>":
-        weights["<none>"] = OVERLOOKED
+        weights["<none>"] = OVERLOOKED[seldom(trait)]
     if numbers:
         weights["<number>"] = 6 if truth == "<number>" else 1
     if truth != "<other>":
@@ -114,8 +123,10 @@ def truths(trait, h):
         if kind == "printing" and known is not None:
             state = "<none>" if known == "none" else "<number>" if isinstance(known, list) else known
             counts[state] = counts.get(state, 0) + 1
-    for state in ("<none>", "<other>"):
-        counts[state] = counts.get(state, 0) + PSEUDO
+    for word in states_of(trait)[0]:
+        counts[word] = counts.get(word, 0) + 1
+    counts["<none>"] = counts.get("<none>", 0) + LACKING[seldom(trait)]
+    counts["<other>"] = counts.get("<other>", 0) + NEW
     total = sum(counts.values())
     chances = {s: c / total for s, c in counts.items()}
     if HYPOTHESES[h][1] == "unlisted":
@@ -149,12 +160,17 @@ def bearers(trait):
     return [v for h in range(len(HYPOTHESES)) if isinstance(v := value_of(trait, h), list)]
 
 
-def any_number(trait, x):
+def spread(trait):
     all_of = bearers(trait)
     centre = sum(v for v, _ in all_of) / len(all_of)
     sd = math.sqrt(sum((v - centre) ** 2 for v, _ in all_of) / len(all_of))
     own = sum(t / 1.959964 for _, t in all_of) / len(all_of)
-    return t3(x, centre, max(sd, 3 * own, 0.01 * centre))
+    return max(sd, 3 * own, 0.01 * centre)
+
+
+def any_number(trait, x):
+    all_of = bearers(trait)
+    return t3(x, sum(v for v, _ in all_of) / len(all_of), spread(trait))
 
 
 def careful(trait, value, x):
@@ -168,7 +184,11 @@ def number_read(trait, value, x, right):
         return careful(trait, value, x)[0 if right else 1]
     each = [careful(trait, v, x) for v in bearers(trait)]
     if right:
-        return 0.5 * sum(a for a, _ in each) / len(each) + 0.5 * any_number(trait, x)
+        same = sum(a for a, _ in each) / len(each)
+        values = bearers(trait)
+        wide = spread(trait) * len(values) ** -0.2
+        near = sum(normal(x, v, math.sqrt((t / 1.959964) ** 2 + 0.005**2 / 3 + wide**2)) for v, t in values)
+        return 0.2 * same + 0.6 * near / len(values) + 0.2 * any_number(trait, x)
     return sum(b for _, b in each) / len(each)
 
 

@@ -29,17 +29,17 @@ export interface LookKind {
 const CARE = 'Ask whether the look is worth the touch.';
 
 const LOOKS: Readonly<Record<Look, LookKind>> = {
-  eye: kind(0.05, 1, { length: 0.5, mass: 0.2, ruling: 15, angle: 5 }),
-  loupe: kind(0.04, 2, { length: 0.1, mass: 0.1, ruling: 8, angle: 3 }),
+  eye: kind(0.08, 1, { length: 0.5, mass: 0.2, ruling: 15, angle: 5 }),
+  loupe: kind(0.06, 2, { length: 0.1, mass: 0.1, ruling: 8, angle: 3 }),
   scan: kind(
-    0.03,
+    0.05,
     4,
     { length: 0.05, ruling: 0.5, angle: 0.3 },
     `The lid of a scanner presses on a card. ${CARE}`,
   ),
-  scales: kind(0.03, 6, { mass: 0.005 }, `Weighing takes a raw card out of its sleeve. ${CARE}`),
-  calliper: kind(0.03, 6, { length: 0.01 }, `The jaws of a calliper can mark an edge. ${CARE}`),
-  lamp: kind(0.05, 8, {}, `A lamp that stands near warms a card, and heat bends it. ${CARE}`),
+  scales: kind(0.05, 6, { mass: 0.005 }, `Weighing takes a raw card out of its sleeve. ${CARE}`),
+  calliper: kind(0.05, 6, { length: 0.01 }, `The jaws of a calliper can mark an edge. ${CARE}`),
+  lamp: kind(0.08, 8, {}, `A lamp that stands near warms a card, and heat bends it. ${CARE}`),
   ultraviolet: kind(
     0.06,
     10,

@@ -1,6 +1,6 @@
 import type { NumberValue } from '../traits/value.ts';
 import { type Look, lookKind } from './looks.ts';
-import { anyNumber, measuredOn, type NumberChannel, sdOfValue } from './number-channel.ts';
+import { anyNumber, guessed, measuredOn, type NumberChannel, sdOfValue } from './number-channel.ts';
 import { type Outcome, outcome, type TraitModel } from './outcomes.ts';
 import { groupOf, type Models } from './seen.ts';
 import { factorOf, type Group, type Joint, type Levels, overLevels } from './weigh.ts';
@@ -118,11 +118,11 @@ function numberOutcomes(model: TraitModel, channel: NumberChannel): Outcome[] {
     const x = lo + (j + 0.5) * width;
     const any = width * anyNumber(x, channel);
     const each = bearers.map((bearer) => massOn(x, bearer, width, channel));
-    const mean = (k: 0 | 1) => each.reduce((sum, one) => sum + one[k], 0) / each.length;
+    const wrong = each.reduce((sum, one) => sum + one[1], 0) / each.length;
     return outcome(model, new Float64Array(0), {
       on: (h) => massOn(x, model.trait.values[h] as NumberValue, width, channel),
       any,
-      guess: [0.5 * mean(0) + 0.5 * any, mean(1)],
+      guess: [width * guessed(x, bearers, 0, channel), wrong],
     });
   });
   return [...spans, elsewhere(model, spans)];

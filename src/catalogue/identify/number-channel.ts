@@ -43,6 +43,21 @@ export function measuredOn(
   return [normal(seen, bearer.value, sd), wrong];
 }
 
+/** Density of a number on one whose own is not known: like the others, near them, or anywhere. */
+export function guessed(
+  seen: number,
+  bearers: readonly NumberValue[],
+  extraSd: number,
+  channel: NumberChannel,
+): number {
+  const near = channel.spread * bearers.length ** -0.2;
+  const mean = (sd: (bearer: NumberValue) => number) =>
+    bearers.reduce((sum, one) => sum + normal(seen, one.value, sd(one)), 0) / bearers.length;
+  const same = mean((one) => Math.hypot(sdOfValue(one), extraSd));
+  const smooth = mean((one) => Math.hypot(sdOfValue(one), extraSd, near));
+  return 0.2 * same + 0.6 * smooth + 0.2 * anyNumber(seen, channel);
+}
+
 /** Density of a number of which nothing is known but what the trait's other bearers have. */
 export function anyNumber(seen: number, { centre, spread }: NumberChannel): number {
   return heavy(seen, centre, spread);

@@ -4,6 +4,7 @@ import { type Look, lookKind } from './looks.ts';
 import { asWritten, type Marks } from './marks.ts';
 import {
   anyNumber,
+  guessed as guessedNumber,
   measuredOn,
   type NumberChannel,
   numberChannel,
@@ -31,27 +32,40 @@ export interface TraitModel {
   readonly unlisted: Float64Array;
 }
 
-/** Rows that a value which is not known may still be, besides those that others show. Judgement. */
-const PSEUDO = 0.5;
-/** Share of the traits of a printing that nobody listed which no listed one shows. Judgement. */
+/** Printings that stand for `none` and for something new, where a value is not known. Judgement, no source. */
+const LACKING = { often: 0.5, seldom: 0.1 } as const;
+const NEW = 0.3;
+/** Share of the traits of a printing that nobody listed which no listed one shows. Judgement, no source. */
 const STRANGE = 0.3;
 
 /** The model of a trait over the hypotheses. */
 export function traitModel(trait: Trait, { hypotheses }: Pick<Marks, 'hypotheses'>): TraitModel {
-  const channel = wordChannel(trait.values);
+  const lacking = mayLack(trait, hypotheses);
+  const channel = wordChannel(trait.values, lacking);
   const states = Int32Array.from(trait.values, (value) => (value ? stateOf(value, channel) : -1));
-  const counts = new Float64Array(channel.other + 1);
+  // Laplace's rule: each value that is shown counts once more.
+  const counts = Float64Array.from({ length: channel.other + 1 }, (_, v) =>
+    v < channel.none ? 1 : 0,
+  );
   hypotheses.forEach(({ kind }, h) => {
     const state = states[h] as number;
     if (kind === 'printing' && state >= 0) counts[state] = (counts[state] as number) + 1;
   });
-  counts[channel.other] = (counts[channel.other] as number) + PSEUDO;
-  counts[channel.none] = (counts[channel.none] as number) + PSEUDO;
+  counts[channel.other] = (counts[channel.other] as number) + NEW;
+  counts[channel.none] =
+    (counts[channel.none] as number) + (lacking ? LACKING.often : LACKING.seldom);
   const unknown = shares(counts);
   const unlisted = unknown.map((one) => one * (1 - STRANGE));
   unlisted[channel.other] = (unlisted[channel.other] as number) + STRANGE;
   const numbers = numberChannel(trait.values);
   return { trait, channel, numbers, states, unknown, unlisted };
+}
+
+/** A printing is known to have none, or two in three have no row: what all have would be told of most. */
+function mayLack({ values }: Trait, hypotheses: Marks['hypotheses']): boolean {
+  const ofPrintings = values.filter((_, h) => hypotheses[h]?.kind === 'printing');
+  const known = ofPrintings.filter((value) => value !== undefined);
+  return known.some(({ is }) => is === 'none') || 3 * known.length < ofPrintings.length;
 }
 
 /** What a reading says; undefined where it is a number of another measure than the trait's. */
@@ -124,11 +138,11 @@ function numberRead(model: TraitModel, seen: number, extra: number): NumberRead 
   const bearers = model.trait.values.filter((one): one is NumberValue => one?.is === 'number');
   const any = anyNumber(seen, channel);
   const each = bearers.map((bearer) => measuredOn(seen, bearer, extra, channel));
-  const mean = (k: 0 | 1) => each.reduce((sum, one) => sum + one[k], 0) / each.length;
+  const wrong = each.reduce((sum, one) => sum + one[1], 0) / each.length;
   return {
     on: (h) => measuredOn(seen, model.trait.values[h] as NumberValue, extra, channel),
     any,
-    guess: [0.5 * mean(0) + 0.5 * any, mean(1)],
+    guess: [guessedNumber(seen, bearers, extra, channel), wrong],
   };
 }
 

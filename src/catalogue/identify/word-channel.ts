@@ -10,8 +10,8 @@ const PART = 0.01;
 /** How much likelier than a quite unlike value one is that looks the same. Judgement, no source. */
 const ALIKE = 8;
 /** How likely a value is overlooked, and read as one that the dossier lacks. Judgement, no source. */
-const OVERLOOKED = 2;
-const NEW = 0.5;
+const OVERLOOKED = { often: 2, seldom: 0.2 } as const;
+const NEW = 0.3;
 
 /** What may be read of a trait: its words, `none`, a number, or something that nobody listed. */
 export interface WordChannel {
@@ -24,8 +24,11 @@ export interface WordChannel {
   readonly misread: readonly Float64Array[];
 }
 
-/** The channel of a trait with these values. */
-export function wordChannel(values: readonly (TraitValue | undefined)[]): WordChannel {
+/** The channel of a trait with these values; `lacking`: some bearers may well have none. */
+export function wordChannel(
+  values: readonly (TraitValue | undefined)[],
+  lacking: boolean,
+): WordChannel {
   const keys = values.flatMap((one) => (one?.is === 'word' ? keyOf(one.word) : []));
   const words = [...new Set(keys)];
   const none = words.length;
@@ -36,7 +39,7 @@ export function wordChannel(values: readonly (TraitValue | undefined)[]): WordCh
     words.forEach((word, u) => {
       if (u !== v) row[u] = 1 + ALIKE * likeness(words[v] ?? '', word) ** 2;
     });
-    if (v !== none) row[none] = OVERLOOKED;
+    if (v !== none) row[none] = lacking ? OVERLOOKED.often : OVERLOOKED.seldom;
     if (hasNumbers) row[number] = v === number ? 6 : 1;
     if (v !== other) row[other] = NEW;
     const sum = row.reduce((all, one) => all + one, 0);

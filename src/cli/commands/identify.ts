@@ -4,7 +4,7 @@ import {
   type Reading,
   readValue,
 } from '../../catalogue/index.ts';
-import { type Dossier, knownOf, newestDay, seenOf } from '../../dossier/index.ts';
+import { type Dossier, knownOf, newestDay, readerOf, seenOf } from '../../dossier/index.ts';
 import { isoOf } from '../../evidence/index.ts';
 import { replaceFile } from '../../host/index.ts';
 import { dossierIn, reasonOf } from '../dossier.ts';
@@ -41,11 +41,15 @@ export async function identify(
   const dossier = await dossierIn(folder);
   const row = copy === undefined ? null : copyIn(dossier, copy);
   const day = dayOf(dossier, on);
-  const kept = copy === undefined ? { readings: [], named: [] } : seenOf(dossier, copy);
   const known = knownOf(dossier, day, row?.('service') !== undefined && row('service') !== '');
+  const read = readerOf(dossier, known);
+  const kept = copy === undefined ? { readings: [], named: [] } : seenOf(dossier, copy, read);
   const others = copiesIn(dossier).filter((id) => id !== copy);
   const seen = { ...kept, readings: [...kept.readings, ...told] };
-  const found = identifyCopy({ ...known, others: others.map((id) => seenOf(dossier, id)) }, seen);
+  const found = identifyCopy(
+    { ...known, others: others.map((id) => seenOf(dossier, id, read)) },
+    seen,
+  );
   if (json) await writeJson({ ...found, as_of: day }, terminal);
   else
     await terminal.write(
