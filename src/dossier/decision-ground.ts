@@ -31,7 +31,7 @@ import {
   type TierRow,
 } from './desk-rows.ts';
 import { gradeChancesIn } from './grade-chances.ts';
-import { knownOf, seenOf } from './identification.ts';
+import { knownOf, readerOf, seenOf } from './identification.ts';
 import { printingsMeant } from './market-rows.ts';
 import type { DossierPrices } from './price-ground.ts';
 import type { Dossier } from './types.ts';
@@ -176,10 +176,9 @@ function printingsAmong(dossier: Dossier, on: Day): (copy: DeskCopy) => HeldCopy
   return (copy) => {
     const ids = meant(copy.printing).filter((id) => known.has(id));
     if (ids.length < 2) return ids.map((id) => ({ id, p: 1 }));
-    const { candidates } = identify(
-      knownOf(dossier, isoOf(on), copy.service !== null),
-      seenOf(dossier, copy.id),
-    );
+    const ground = knownOf(dossier, isoOf(on), copy.service !== null);
+    const seen = seenOf(dossier, copy.id, readerOf(dossier, ground));
+    const { candidates } = identify(ground, seen);
     const p = (id: string) =>
       candidates.find((one) => one.kind === 'printing' && one.id === id)?.p ?? 0;
     const sum = ids.reduce((total, id) => total + p(id), 0);
