@@ -83,8 +83,8 @@ test('the tumours of 71 groups of rats give the posterior of Gelman and others',
   expect(furthest(means as [number, number][])).toBeLessThan(1e-6);
 });
 
-// The mixture over the grid is put as one beta of its mean and variance: measured 0.0029, allowed 0.004.
-test('and the interval of a group is that of the whole grid to 0.004', () => {
+// The grid is thinned to some forty points for the ends: measured 0.0008, allowed 0.0015.
+test('and the interval of a group is that of the whole grid to 0.0015', () => {
   const learned = shrinkage(groups);
   const [low, , high] = rats.group71_hier_quantiles_025_50_975 as number[];
   const [low1, , high1] = rats.group1_hier_quantiles as number[];
@@ -96,7 +96,7 @@ test('and the interval of a group is that of the whole grid to 0.004', () => {
     [ours1, low1],
     [ourHigh1, high1],
   ] as [number, number][];
-  expect(furthest(off)).toBeLessThan(0.004);
+  expect(furthest(off)).toBeLessThan(0.0015);
 });
 
 test('groups in another order, and empty ones, tell the same', () => {

@@ -21,7 +21,7 @@ export interface Lumped {
 /** Worth of what other services count, in copies looked at. Judgement, no source. */
 const OF_OTHERS = 2;
 /** A share before anything is seen: wide, and wider than even chances for two. Judgement, no source. */
-const WIDE = 0.8;
+const WIDE = 0.6;
 
 /**
  * Splits a label among its printings: the shares have a Dirichlet posterior from the copies looked at

@@ -144,12 +144,15 @@ interface Part {
   readonly tally: Tally;
   readonly share: number;
   readonly share95: Interval;
+  /** Share of the label's copies that are surely this printing's, as far as the match is sure. */
+  readonly sure: number;
 }
 
 function partOf(read: Read, reads: readonly Read[], label: number, printing: number): Part {
   const tally = read.tallies[label] as Tally;
   const members = membersOf(read.matching, label);
-  if (members.length < 2) return { tally, share: 1, share95: [1, 1] };
+  const sure = sureOf(read.matching.held[label] as ReadonlyMap<number, number>, printing);
+  if (members.length < 2) return { tally, share: 1, share95: [1, 1], sure };
   const looked = read.matching.looked[label] as ReadonlyMap<number, number>;
   const lump = members.map((one): Lumped => {
     const apart = reads.flatMap((other) => (other === read ? [] : apartIn(other, one)));
@@ -157,7 +160,14 @@ function partOf(read: Read, reads: readonly Read[], label: number, printing: num
     return { printing: one, looked: looked.get(one) ?? 0, apart: sum };
   });
   const share = sharesOf(lump).find((one) => one.printing === printing);
-  return { tally, share: share?.mean ?? 0, share95: share?.interval95 ?? [0, 1] };
+  return { tally, share: share?.mean ?? 0, share95: share?.interval95 ?? [0, 1], sure };
+}
+
+/** Half of what others may have under the label is taken off. Judgement, no source. */
+function sureOf(held: ReadonlyMap<number, number>, printing: number): number {
+  let others = 0;
+  for (const [one, p] of held) if (one !== printing) others += p;
+  return (held.get(printing) ?? 0) / (1 + others / 2);
 }
 
 /** What a service counts of a printing that it lists apart from all others. */
@@ -178,7 +188,10 @@ function summed(parts: readonly Part[], learned: Shrinkage) {
   ];
   const share = n > 0 ? total / n : 1;
   const whole = parts.every((part) => part.share === 1);
-  const rate = whole ? rateOf({ x, n }, learned) : lumpedRateOf({ x, n }, share, learned);
+  const sure = n > 0 ? sum((part) => part.tally.total * part.sure) / n : 1;
+  const rate = whole
+    ? rateOf({ x, n }, learned, Math.round(20 * sure) / 20)
+    : lumpedRateOf({ x, n }, share, learned);
   return { total, total95, top: sum(({ tally, share: s }) => tally.top * s), ...rate };
 }
 

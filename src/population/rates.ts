@@ -11,12 +11,21 @@ export interface Rate {
   readonly shrunk95: Interval;
 }
 
-/** The rate of a printing that has a label of its own. */
-export function rateOf({ x, n }: Counted, learned: Shrinkage): Rate {
-  const { mean, interval95 } = learned.of(x, n);
+/**
+ * The rate of a printing that has a label of its own.
+ *
+ * @param sure share of the label's copies that are surely this printing's; the shrunk interval is
+ *   taken at so many copies
+ */
+export function rateOf({ x, n }: Counted, learned: Shrinkage, sure: number): Rate {
+  const { mean } = learned.of(x, n);
+  const { interval95 } = learned.of(x * sure, n * sure);
   const raw = n > 0 ? { rate: x / n, interval95: jeffreys(x, n), wilson95: wilson(x, n) } : NOTHING;
   return { ...raw, shrunk: mean, shrunk95: interval95 };
 }
+
+/** The shares themselves are in doubt: the variance is this much larger. Judgement, no source. */
+const LOOSE = 1.5;
 
 const NOTHING = { rate: null, interval95: [0, 1], wilson95: [0, 1] } as const;
 
@@ -27,7 +36,7 @@ const NOTHING = { rate: null, interval95: [0, 1], wilson95: [0, 1] } as const;
  * variance; the raw interval is taken at the copies' worth that this variance has.
  */
 export function lumpedRateOf({ x, n }: Counted, share: number, learned: Shrinkage): Rate {
-  if (n <= 0) return rateOf({ x: 0, n: 0 }, learned);
+  if (n <= 0) return rateOf({ x: 0, n: 0 }, learned, 1);
   const { mean } = learned;
   const between = (mean * (1 - mean)) / (learned.alpha + learned.beta + 1);
   const rate = x / n;
@@ -36,7 +45,7 @@ export function lumpedRateOf({ x, n }: Counted, share: number, learned: Shrinkag
   const spread = between * (share * share + others * others) + within;
   const gain = (between * share) / spread;
   const shrunk = Math.min(1 - 1e-6, Math.max(1e-6, mean + gain * (rate - mean)));
-  const variance = between - gain * between * share;
+  const variance = LOOSE * (between - gain * between * share);
   const size = Math.max(2, (shrunk * (1 - shrunk)) / variance - 1);
   const at = (p: number) => betaQuantile(p, shrunk * size, (1 - shrunk) * size);
   const loose = others * others * 2 * between + within;

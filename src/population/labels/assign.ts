@@ -29,7 +29,7 @@ export interface Assigned {
 }
 
 /** How much worse than the label's best printing another one may fit that is lumped with it. */
-const LUMP_TEMPER = 0.8;
+const LUMP_TEMPER = 0.35;
 
 /** Rates of a service, learned: printings not listed, printings lumped, labels of other printings. */
 interface Rates {
@@ -105,7 +105,7 @@ class State {
     const listed = Math.log(1 - rates.unlisted);
     const own = listed + Math.log(1 - rates.lumped) - Math.log(labels);
     const ours = Math.log((1 - rates.foreign) / rates.foreign);
-    const joins = listed + Math.log(rates.lumped) - Math.log(plausible(list));
+    const joins = listed + Math.log(rates.lumped) - 0.5 * Math.log(plausible(list));
     let most = Math.log(rates.unlisted) + (this.#problem.unlisted[printing] as number);
     shares[list.length] = most;
     list.forEach(({ label, weight, seen }, i) => {
@@ -156,7 +156,7 @@ class State {
     }
     const all = this.candidates.length;
     rates.unlisted = share(random, all - placed + 1.2, placed + 6);
-    rates.lumped = share(random, joined + 1, placed - joined + 7);
+    rates.lumped = share(random, joined + 2, placed - joined + 5.5);
     rates.foreign = share(random, empty + 1, this.#members.length - empty + 7);
   }
 }

@@ -22,7 +22,7 @@ export interface Matching {
 }
 
 /** Weights of fields that depend on each other overclaim by about this. Measured, see the method. */
-const TEMPER = 0.75;
+const TEMPER = 0.65;
 /** The best labels of a printing are looked at, and those not this much worse. */
 const MOST = 12;
 const WORSE = 9;
