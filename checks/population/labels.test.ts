@@ -17,11 +17,11 @@ test('labels of invented services are matched, lumps recognised and rates held',
 });
 
 // Stated and found shares differ by chance by up to 0.13 in a bin of 40 pairs, and the bins next to
-// certainty, with hundreds of pairs, by far less: measured 0.01.
+// certainty, with hundreds of pairs, by far less: measured 0.01 to 0.05 on hard worlds.
 test('a probability of a match is what it says', () => {
-  const { gap, bins } = scoresOf(14, 'medium', seeds);
+  const { gap, bins } = scoresOf(14, 'hard', seeds);
   expect(gap).toBeLessThan(0.2);
   for (const [stated, found, pairs] of bins)
-    if (pairs > 250) expect(Math.abs(stated - found)).toBeLessThan(0.04);
+    if (pairs > 250) expect(Math.abs(stated - found)).toBeLessThan(0.08);
   expect(bins.length).toBeGreaterThan(2);
 });

@@ -18,6 +18,8 @@ export interface Levels {
   readonly saidNumber: boolean;
   /** The year on the label; undefined where it bears none. */
   readonly year: number | undefined;
+  /** Words, two at most, that stand for nothing in the dossier. */
+  readonly strange: number;
 }
 
 /** The different numbers of a dossier. */
@@ -49,7 +51,20 @@ export function levelsOf(
   const year = yearIn(label.words, told);
   const number = numberLevels(label, lexicon, numbers, year);
   const words = byField(WORD_FIELDS, (field) => wordLevels(label, lexicon, told, field));
-  return { words, ...number, year };
+  return { words, ...number, year, strange: strangeIn(label, lexicon, told) };
+}
+
+/** Words under this mean nothing; those on half of the labels are the service's own furniture. */
+const MEANT = 0.4;
+
+function strangeIn(label: LabelWords, lexicon: Lexicon, told: Told): number {
+  const strange = label.at.filter((at) => {
+    const word = lexicon.words[at] as string;
+    if (/\d/.test(word) || word.length < 2 || told.subject.has(word)) return false;
+    if ((lexicon.often[at] as number) > lexicon.most / 2) return false;
+    return !WORD_FIELDS.some((field) => lexicon.of[field][at]?.some(({ p }) => p >= MEANT));
+  });
+  return Math.min(2, strange.length);
 }
 
 /** A word that all values share tells none of them apart; its weight falls to this. */

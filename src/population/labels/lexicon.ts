@@ -15,6 +15,8 @@ export interface Lexicon {
   readonly words: readonly string[];
   /** In how many labels each word stands. */
   readonly often: Int32Array;
+  /** The most labels that one word stands in. */
+  readonly most: number;
   /** By field and word: values with their probability, those of 0 left out. */
   readonly of: Readonly<Record<WordField, readonly (readonly Meaning[])[]>>;
 }
@@ -52,7 +54,8 @@ const LEAST = 0.25;
 /** What the words may stand for by their letters alone, before anything is learned of the service. */
 export function lexiconOf(told: Told, words: readonly string[], often: Int32Array): Lexicon {
   const of = byField(WORD_FIELDS, (field) => meaningsIn(told, field, words));
-  return { words, often, of };
+  const most = often.reduce((a, b) => Math.max(a, b), 1);
+  return { words, often, most, of };
 }
 
 function meaningsIn(told: Told, field: WordField, words: readonly string[]): Meaning[][] {

@@ -23,6 +23,10 @@ export interface Matching {
 
 /** Weights of fields that depend on each other overclaim by about this. Measured, see the method. */
 const TEMPER = 0.65;
+/** A word that stands for nothing speaks for a printing that the dossier does not have. Judgement, no source. */
+const STRANGE = 2.5;
+/** It counts in full where the rest of the label tells less than this. Judgement, no source. */
+const TELLING = 2;
 /** The best labels of a printing are looked at, and those not this much worse. */
 const MOST = 12;
 const WORSE = 9;
@@ -89,7 +93,9 @@ function candidates(
     const sure = witness.confirmed[label] as ReadonlySet<number>;
     for (const printing of new Set([...among(here), ...looked.keys(), ...sure])) {
       const own = (held[label] as ReadonlyMap<number, number>).get(printing) ?? 0;
-      const weight = TEMPER * weightOf(printing, here, ifNot, columns, told, habits, own);
+      const words = weightOf(printing, here, ifNot, columns, told, habits, own);
+      const strange = here.strange * (words < TELLING ? STRANGE : STRANGE / 4);
+      const weight = TEMPER * (words - strange);
       const seen = witness.speaks(label, printing);
       if (weight + seen < -12 && seen <= 0) continue;
       (lists[printing] as Candidate[]).push({ label, weight, seen });
