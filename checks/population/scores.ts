@@ -1,5 +1,6 @@
 import { populationOf } from '../../src/population/index.ts';
-import { type Hardness, worldOf } from './world.ts';
+import type { Hardness } from './hardness.ts';
+import { worldOf } from './world.ts';
 
 /** What matching and rates reached over worlds of one kind. */
 export interface Scores {
