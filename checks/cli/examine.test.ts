@@ -125,6 +125,57 @@ describe('examine with a folder', () => {
     expect(drawn).toContain('href="data:image/jpeg;base64,');
   });
 
+  it('grades a copy of a dossier as its services, batches and thresholds say', async () => {
+    writeFileSync(
+      join(dossier, 'services.csv'),
+      'id,title,grades,top\nassay,Assay,low|mid|high,high\n',
+    );
+    writeFileSync(
+      join(dossier, 'population.csv'),
+      'service,as_of,label,printing,grade,count\nassay,2026-01-01,BRONZE,bronze,low,20\nassay,2026-01-01,BRONZE,bronze,mid,30\nassay,2026-01-01,BRONZE,bronze,high,50\n',
+    );
+    writeFileSync(
+      join(dossier, 'desk', 'copies.csv'),
+      'id,printing,status,service,described_as\nbronze-1,bronze,arrived,assay,"well centred, no creases"\n',
+    );
+    const gradeWith = async (atMost: number) => {
+      writeFileSync(
+        join(dossier, 'desk', 'thresholds.csv'),
+        `service,grade,side,measure,at_most\nassay,high,front,centering,${atMost}\nassay,mid,front,centering,90\n`,
+      );
+      const { out } = await answerTo(['examine', dossier, '--copy', 'bronze-1', '--json']);
+      return JSON.parse(out);
+    };
+    const [strict, mild] = [await gradeWith(50.1), await gradeWith(80)];
+    expect(mild.grade).toEqual({
+      scale: 'assay',
+      p: { low: expect.any(Number), mid: expect.any(Number), high: expect.any(Number) },
+    });
+    // The scan's wider border has 54.4 %: a limit of 50.1 speaks against the top step, one of 80 does
+    // not. Limits are soft; measured 0.54 and 0.62.
+    expect(mild.grade.p.high - strict.grade.p.high).toBeGreaterThan(0.05);
+    expect(mild.looks[0]).toEqual({ look: expect.any(String), gain_bits: expect.any(Number) });
+    expect(mild.described.compared.map(({ words }: { words: string }) => words)).toContain(
+      'well centred',
+    );
+    const { out } = await answerTo(['examine', dossier, '--copy', 'bronze-1']);
+    expect(out).toContain('Grade on the scale “assay”');
+    expect(out.replaceAll('\n', ' ')).toContain('One more look that would change it most: ');
+    expect(out).toContain('As the seller wrote');
+  });
+
+  it('measures the moved lamp of a folder beside the faces', async () => {
+    const demo = fileURLToPath(new URL('../../demo/dossier', import.meta.url));
+    const words = ['examine', demo, '--copy', 'hare-1'];
+    const { out } = await answerTo([...words, '--json']);
+    const { front, relief, looks } = JSON.parse(out);
+    const isDent = ({ kind, p }: { kind: string; p: number }) => kind === 'dent' && p > 0.5;
+    expect(relief.defects.filter(isDent)).toHaveLength(1);
+    expect(front.defects.filter(isDent)).toHaveLength(1);
+    expect(looks[0].gain_bits).toBeGreaterThan(0);
+    // Seven pictures: 8 s of one core, more than the usual time on a machine that others load.
+  }, 300_000);
+
   it('takes the folder of the pictures itself', async () => {
     const { exit, out } = await answerTo(['examine', photos, '--json']);
     expect(exit).toBe(0);

@@ -1,4 +1,5 @@
 export type { Sign } from './alteration/sign.ts';
+export { signsOf } from './alteration/signs.ts';
 export {
   type ChartAnswer,
   chartColours,
@@ -17,7 +18,6 @@ export { compareWithReferences } from './compare/with-references.ts';
 export type { BoxMm, Defect, DefectKind, DefectSd } from './defects.ts';
 export { compareWithWords, type Described } from './described/described.ts';
 export { type Meaning, USUAL_WORDS } from './described/words.ts';
-export { examine, plainSetting } from './examine/examine.ts';
 export { faceAlong, faceOf } from './examine/face.ts';
 export type {
   CopyKnown,
@@ -26,6 +26,7 @@ export type {
   MeasuredSize,
   RakingPicture,
 } from './examine/types.ts';
+export { withRelief } from './examine/with-relief.ts';
 export { frameByHand, frameNear } from './frame/by-hand.ts';
 export { frameOf } from './frame/frame.ts';
 export type { BySide, CardSide } from './frame/sides.ts';

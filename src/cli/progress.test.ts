@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { progressOn } from './progress.ts';
+import { progressOn, stepsOn } from './progress.ts';
 
 function told(watched: boolean, times: readonly number[]): readonly string[] {
   const said: string[] = [];
@@ -31,5 +31,29 @@ describe('progress', () => {
       '\rDating …  75 %',
       `\r${' '.repeat(14)}\r`,
     ]);
+  });
+});
+
+describe('steps', () => {
+  const saidOf = (watched: boolean) => {
+    const said: string[] = [];
+    const say = (text: string) => void said.push(text);
+    const steps = stepsOn({ width: 80, watched, write: async () => {}, say });
+    steps.say('Reading', 0);
+    steps.say('Weighing', 0.95);
+    steps.end();
+    return said;
+  };
+
+  it('are told as they begin, each over the last, and wiped', () => {
+    expect(saidOf(true)).toEqual([
+      '\r  0 %  Reading …',
+      '\r 95 %  Weighing …',
+      `\r${' '.repeat(17)}\r`,
+    ]);
+  });
+
+  it('are told nobody who does not watch', () => {
+    expect(saidOf(false)).toEqual([]);
   });
 });

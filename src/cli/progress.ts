@@ -31,3 +31,24 @@ export function progressOn(
     },
   };
 }
+
+/** Tells the steps of a piece of work as they begin, one line that is written over, where somebody watches. */
+export function stepsOn(terminal: Terminal): {
+  /** What begins now, and the share that is done, 0 to 1. */
+  say(what: string, share: number): void;
+  /** Wipes the line. */
+  end(): void;
+} {
+  let longest = 0;
+  return {
+    say(what, share) {
+      if (!terminal.watched) return;
+      const line = `${String(Math.floor(share * 100)).padStart(3)} %  ${what} …`;
+      longest = Math.max(longest, line.length);
+      terminal.say(`\r${line.padEnd(longest)}`);
+    },
+    end() {
+      if (longest > 0) terminal.say(`\r${' '.repeat(longest)}\r`);
+    },
+  };
+}

@@ -19,11 +19,11 @@ import {
   unitsIn,
   type Want,
 } from '../market/index.ts';
+import { deadlinesOf } from './desk.ts';
 import {
   type DeskCopy,
   deskCharges,
   deskCopies,
-  deskDeadlines,
   deskParcels,
   deskTiers,
   deskWants,
@@ -92,7 +92,7 @@ function deskOf(dossier: Dossier, home: string) {
   return {
     copies: deskCopies(dossier),
     parcels: deskParcels(dossier),
-    deadlines: deskDeadlines(dossier),
+    deadlines: deadlinesOf(dossier),
     charges: deskCharges(dossier, home),
   };
 }

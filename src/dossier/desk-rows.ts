@@ -1,5 +1,5 @@
 import type { Day } from '../evidence/index.ts';
-import type { BoughtCopy, Charge, DeadlineRow, Parcel, Status } from '../market/index.ts';
+import type { BoughtCopy, Charge, Parcel, Status } from '../market/index.ts';
 import { lastDay } from './market-rows.ts';
 import { type Cell, rowsOf } from './rows-of.ts';
 import type { Dossier } from './types.ts';
@@ -41,20 +41,6 @@ export function deskParcels(dossier: Dossier): Parcel[] {
     currency: orNull(cell('currency')),
     taxPaid: orNull(cell('tax_paid')),
     bankRate: orNull(cell('bank_rate')),
-  }));
-}
-
-/** The deadlines that run, and those that are done. */
-export function deskDeadlines(dossier: Dossier): DeadlineRow[] {
-  return rowsOf(dossier, 'desk/deadlines.csv', (cell) => ({
-    copy: cell('copy'),
-    parcel: cell('parcel'),
-    against: cell('against'),
-    startsFrom: cell('starts_from'),
-    startsOn: cell('starts_on'),
-    days: Number.parseInt(cell('days'), 10),
-    counts: cell('counts') === 'working' ? 'working' : 'calendar',
-    done: cell('done'),
   }));
 }
 

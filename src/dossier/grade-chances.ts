@@ -49,7 +49,10 @@ function populationShares(
     at: grades.indexOf(cell('grade')),
     count: Number(cell('count')),
   })).filter(({ service, asOf, at }) => service === id && asOf <= limit && at >= 0);
-  const newest = rows.reduce((day, { asOf }) => (asOf > day ? asOf : day), '');
+  const newest = rows
+    .map(({ asOf }) => asOf)
+    .sort()
+    .at(-1);
   const counts = new Map<string, number[]>();
   for (const { asOf, printing, at, count } of rows) {
     if (asOf !== newest || printing === '') continue;

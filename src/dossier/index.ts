@@ -1,5 +1,12 @@
 export { applyChanges } from './apply.ts';
 export { type DossierDecisions, decisionsIn } from './decision-ground.ts';
+export {
+  type CopyRow,
+  conditionWordsOf,
+  copiesOf,
+  deadlinesOf,
+  gradeSettingOf,
+} from './desk.ts';
 export { freshDossier } from './fresh.ts';
 export { knownOf, printingsIn, readerOf, seenOf } from './identification.ts';
 export { lastDay, newestDay } from './market-rows.ts';

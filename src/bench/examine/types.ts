@@ -4,7 +4,6 @@ import type { Frame } from '../frame/types.ts';
 import type { SizeMm } from '../geometry/points.ts';
 import type { GradeAnswer } from '../grade/grade.ts';
 import type { LookAt } from '../grade/looks.ts';
-import type { Setting } from '../grade/setting.ts';
 import type { Outline, OutlineTrouble } from '../outline/types.ts';
 import type { Picture } from '../picture.ts';
 
@@ -22,8 +21,6 @@ export interface CopyKnown {
   /** Dots an inch of both scans, in place of what the files state; null: as the files state. */
   readonly dpi: number | null;
   readonly raking: readonly RakingPicture[];
-  /** Service, population and limits that a grade rests on; null: ten steps, all alike at first. */
-  readonly setting: Setting | null;
 }
 
 /** Width and height of a card, and whose word that is. */

@@ -1,4 +1,5 @@
 import type { BoxMm, Defect } from '../defects.ts';
+import type { ReliefDefect } from '../relief/types.ts';
 import { type Doubtful, totalOf } from './amounts.ts';
 import { type LookAt, shownBy } from './looks.ts';
 import { type Amount, MEASURES, type Measure, type Part, type Side } from './types.ts';
@@ -33,13 +34,17 @@ function marksOf(face: Face, measure: Measure): readonly Doubtful[] {
     .map((defect) => ({ p: defect.p, ...sizeOf(defect) }));
 }
 
-function sizeOf({ kind, areaMm2, lengthMm, boxMm, sd }: Defect): { size: number; sd: number } {
-  const across = acrossOf(boxMm);
+function sizeOf(defect: Defect | ReliefDefect): { size: number; sd: number } {
+  const { kind, areaMm2, lengthMm, sd } = defect;
+  const across = acrossOf(defect.boxMm);
   switch (kind) {
     case 'speck':
       return { size: 1, sd: 0 };
     case 'dent':
-      return { size: across, sd: 0.2 * across };
+      // A moved lamp tells the width at half the depth; else the whole hollow is taken.
+      return 'diameterMm' in defect
+        ? { size: defect.diameterMm, sd: defect.sd.diameterMm }
+        : { size: across, sd: 0.2 * across };
     case 'corner-wear':
     case 'edge-wear':
     case 'stain':

@@ -1,6 +1,6 @@
 import { compareWithWords, type Described } from '../described/described.ts';
 import { type Meaning, USUAL_WORDS } from '../described/words.ts';
-import { amountsOfFaces, gradeFrom, plainSetting } from '../examine/examine.ts';
+import { amountsOfFaces, gradeFrom, plainSetting } from '../examine/grade-from.ts';
 import type { Examination, FaceAnswer } from '../examine/types.ts';
 import { cardMapOf } from '../geometry/card-map.ts';
 import type { GradeAnswer } from '../grade/grade.ts';

@@ -69,7 +69,7 @@ async function seenIn(file: string, options: CompareOptions): Promise<Seen> {
   const told = options.card === undefined ? null : cardIn(options.card);
   const { picture } = await pictureIn(file);
   const dpi = options.dpi === undefined ? picture.dpi : dpiOf(options.dpi);
-  const known = { sizeMm: told, dpi, raking: [], setting: null };
+  const known = { sizeMm: told, dpi, raking: [] };
   const { outline, trouble, whyNot, size, defects } = faceOf(picture, known);
   if (!outline || trouble)
     throw new WrongCall(`${file}: ${whyNot ?? 'no outline of a card was found.'}`);

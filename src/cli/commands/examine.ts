@@ -1,15 +1,16 @@
-import { open, stat } from 'node:fs/promises';
-import { dirname, join, resolve } from 'node:path';
-import type { SizeMm } from '../../bench/index.ts';
+import { open } from 'node:fs/promises';
+import { dirname, resolve } from 'node:path';
 import { PictureFault } from '../../host/index.ts';
-import { dossierIn, reasonOf } from '../dossier.ts';
+import { reasonOf } from '../dossier.ts';
 import { answerOf } from '../examine/answer.ts';
-import { cardIn, cardOf, dpiOf, type Job, type RakingFile } from '../examine/job.ts';
+import { cardIn, dpiOf, type Job, type RakingFile } from '../examine/job.ts';
 import { answersTo } from '../examine/jobs.ts';
-import { type Measured, measured } from '../examine/measure.ts';
+import { ALONE, type Around, type Measured, measured } from '../examine/measure.ts';
+import { copyFolder, lampsIn } from '../examine/of-copy.ts';
 import { photosIn } from '../examine/photos.ts';
 import { writeFindings } from '../findings/write.ts';
 import { writeJson } from '../json.ts';
+import { stepsOn } from '../progress.ts';
 import { examinationReport } from '../report/examination.ts';
 import type { Terminal } from '../terminal.ts';
 import { WrongCall } from '../wrong-call.ts';
@@ -39,9 +40,10 @@ export async function examine(
   const [low] = options.copy === undefined ? (options.raking ?? []).map(rakingIn) : [];
   const first = front ?? low?.file;
   if (first === undefined) throw new WrongCall('A picture of the front is wanted, or --jobs.');
-  const job = await jobOf(first, back, options);
-  if (terminal.watched) terminal.say('Measuring …\r');
-  const one = await measuredOr(job);
+  const { job, lamps, told } = await taskOf(first, back, options);
+  const steps = stepsOn(terminal);
+  const one = await measuredOr(job, { lamps, told, say: steps.say });
+  steps.end();
   for (const note of one.notes) terminal.say(`${note}\n`);
   if (options.json) await writeJson(answerOf(one), terminal);
   else await terminal.write(examinationReport(one, terminal.width));
@@ -55,51 +57,37 @@ export async function examine(
   return face.trouble || other?.trouble ? 1 : 0;
 }
 
-async function measuredOr(job: Job): Promise<Measured> {
+async function measuredOr(job: Job, around: Around): Promise<Measured> {
   try {
-    return await measured(job);
+    return await measured(job, around);
   } catch (error) {
     if (error instanceof PictureFault) throw new WrongCall(error.message);
     throw error;
   }
 }
 
-async function jobOf(
+/** The pictures of a copy and what is known of it beside them. */
+async function taskOf(
   front: string,
   back: string | undefined,
   options: ExamineOptions,
-): Promise<Job> {
-  const told = {
+): Promise<{ readonly job: Job } & Pick<Around, 'lamps' | 'told'>> {
+  const own = {
     cardMm: options.card === undefined ? null : cardIn(options.card),
     dpi: options.dpi === undefined ? null : dpiOf(options.dpi),
     raking: (options.raking ?? []).map(rakingIn),
   };
-  const folder = await folderOf(front, options.copy);
-  if (folder === null) return { front, back: back ?? null, ...told };
+  const copy = await copyFolder(front, options.copy);
+  if (copy === null) return { job: { front, back: back ?? null, ...own }, ...ALONE };
   if (back !== undefined) throw new WrongCall('A folder takes the place of FRONT and BACK.');
-  const photos = await photosIn(folder);
+  const photos = await photosIn(copy.folder);
+  const cardMm = own.cardMm ?? copy.cardMm;
+  const raking = [...photos.raking.map((file) => ({ file, azimuthDeg: null })), ...own.raking];
   return {
-    front: photos.front,
-    back: photos.back,
-    cardMm: told.cardMm ?? (options.copy === undefined ? null : await cardOfDossier(front)),
-    dpi: told.dpi,
-    raking: [...photos.raking.map((file) => ({ file, azimuthDeg: null })), ...told.raking],
+    job: { front: photos.front, back: photos.back, cardMm, dpi: own.dpi, raking },
+    lamps: await lampsIn(photos, cardMm),
+    told: copy.told,
   };
-}
-
-/** The folder of a copy's pictures; null where a picture is named. */
-async function folderOf(front: string, copy: string | undefined): Promise<string | null> {
-  if (copy !== undefined) {
-    if (!/^[a-z0-9][a-z0-9-]*$/.test(copy)) throw new WrongCall(`${copy} is no id of a copy.`);
-    return join(front, 'desk', 'photos', copy);
-  }
-  const found = await stat(front).catch(() => undefined);
-  return found?.isDirectory() ? front : null;
-}
-
-async function cardOfDossier(folder: string): Promise<SizeMm | null> {
-  const { width_mm: width, height_mm: height } = (await dossierIn(folder)).manifest;
-  return width !== null && height !== null ? cardOf([width, height]) : null;
 }
 
 /** `PICTURE` or `PICTURE@AZIMUTH`. */

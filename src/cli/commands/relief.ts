@@ -1,17 +1,11 @@
 import { mkdir } from 'node:fs/promises';
-import { basename, dirname } from 'node:path';
-import {
-  type CardMap,
-  cardMapOf,
-  depthMapOf,
-  findOutline,
-  type Relief,
-  reliefOf,
-} from '../../bench/index.ts';
-import { type DecodedPicture, decodePicture, PictureFault, replaceFile } from '../../host/index.ts';
+import { dirname } from 'node:path';
+import { type CardMap, depthMapOf, type Relief } from '../../bench/index.ts';
+import { PictureFault, replaceFile } from '../../host/index.ts';
 import { reasonOf } from '../dossier.ts';
-import { asStored, defectJson } from '../examine/answer.ts';
-import { type Setup, setupIn } from '../examine/setup.ts';
+import { asStored, reliefDefectJson } from '../examine/answer.ts';
+import { type LampsMeasured, lampsMeasured } from '../examine/lamps.ts';
+import { setupIn } from '../examine/setup.ts';
 import { reliefSheet } from '../findings/relief-sheet.ts';
 import { writeJson } from '../json.ts';
 import { reliefReport } from '../report/relief.ts';
@@ -24,34 +18,14 @@ export async function relief(
   { json = false, out }: { json?: boolean; out?: string },
   terminal: Terminal,
 ): Promise<0 | 1> {
-  const setup = await setupIn(file);
-  const began = performance.now();
-  const pictures = await decoded(setup);
-  const read = performance.now();
-  const [first] = pictures as [DecodedPicture];
-  const { hypotheses, trouble } = findOutline(first, { sizeMm: setup.cardMm, dpi: null });
-  const outline = trouble ? undefined : hypotheses[0];
-  const map = outline && cardMapOf(outline.corners, setup.cardMm, outline.lens);
-  const found =
-    map &&
-    reliefOf(
-      pictures.map((picture, i) => ({
-        picture,
-        lampMm: setup.pictures[i]?.lampMm ?? null,
-        name: basename(setup.pictures[i]?.file ?? ''),
-      })),
-      map,
-      setup.ball,
-    );
-  const ms = { decode: read - began, measure: performance.now() - read };
+  const { first, hypotheses, outline, map, relief: found, faults, ms } = await lampsOr(file);
   if (out !== undefined && map && found) await drawn(out, found, map);
-  const faults = found?.faults ?? (trouble ? [trouble.words] : []);
   if (json)
     await writeJson(
       {
         outline: outline ? asStored(outline.corners, first) : null,
         p_outline: hypotheses[0]?.p ?? 0,
-        defects: found ? defectsJson(found) : [],
+        defects: found ? found.defects.map(reliefDefectJson) : [],
         limits: found?.limits ?? [],
         faults,
         ms,
@@ -77,27 +51,12 @@ async function drawn(file: string, { slopes, defects }: Relief, map: CardMap): P
   }
 }
 
-async function decoded({ pictures }: Setup): Promise<readonly DecodedPicture[]> {
-  const all: DecodedPicture[] = [];
+async function lampsOr(file: string): Promise<LampsMeasured> {
+  const setup = await setupIn(file);
   try {
-    for (const { file } of pictures) all.push(await decodePicture(file));
+    return await lampsMeasured(setup);
   } catch (error) {
     if (error instanceof PictureFault) throw new WrongCall(error.message);
     throw error;
   }
-  return all;
-}
-
-function defectsJson({ defects }: Relief): readonly object[] {
-  return defects.map((defect) => ({
-    ...defectJson(defect),
-    diameter_mm: defect.diameterMm,
-    depth_mm: defect.depthMm,
-    height_mm: defect.heightMm,
-    sd: {
-      centre_mm: defect.sd.centreMm,
-      diameter_mm: defect.sd.diameterMm,
-      depth_mm: defect.sd.depthMm,
-    },
-  }));
 }

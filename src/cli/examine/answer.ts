@@ -1,9 +1,16 @@
-import type { Corners, Defect, FaceAnswer } from '../../bench/index.ts';
+import type { Corners, Defect, FaceAnswer, Relief, ReliefDefect } from '../../bench/index.ts';
 import type { DecodedPicture } from '../../host/index.ts';
 import type { Measured } from './measure.ts';
 
 /** An examination as `examine --json` prints it. */
-export function answerOf({ examination, front, back, notes, ms }: Measured): object {
+export function answerOf({
+  examination,
+  relief,
+  described,
+  front,
+  back,
+  ...more
+}: Measured): object {
   const { grade } = examination;
   return {
     front: faceJson(examination.front, front),
@@ -25,8 +32,30 @@ export function answerOf({ examination, front, back, notes, ms }: Measured): obj
       words,
       cautions,
     })),
-    notes,
-    ms,
+    looks: grade.looks.map(({ look, gainBits }) => ({ look, gain_bits: gainBits })),
+    ...(relief ? { relief: reliefJson(relief) } : {}),
+    ...(described ? { described } : {}),
+    notes: more.notes,
+    ms: more.ms,
+  };
+}
+
+function reliefJson({ defects, limits, faults }: Relief): object {
+  return { defects: defects.map(reliefDefectJson), limits, faults };
+}
+
+/** A mark in the surface with its relief, as the commands print it. */
+export function reliefDefectJson(defect: ReliefDefect): object {
+  return {
+    ...defectJson(defect),
+    diameter_mm: defect.diameterMm,
+    depth_mm: defect.depthMm,
+    height_mm: defect.heightMm,
+    sd: {
+      centre_mm: defect.sd.centreMm,
+      diameter_mm: defect.sd.diameterMm,
+      depth_mm: defect.sd.depthMm,
+    },
   };
 }
 

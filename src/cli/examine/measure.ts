@@ -1,10 +1,25 @@
-import { examine, type Setting } from '../../bench/index.ts';
+import {
+  type Described,
+  type Examination,
+  faceOf,
+  type Relief,
+  reportOf,
+  signsOf,
+  type Told,
+  withRelief,
+} from '../../bench/index.ts';
 import { type DecodedPicture, decodePicture } from '../../host/index.ts';
 import type { Job } from './job.ts';
+import { lampsMeasured } from './lamps.ts';
+import type { Setup } from './setup.ts';
 
 /** What measuring a copy gave, its pictures, and how long that took. */
 export interface Measured {
-  readonly examination: ReturnType<typeof examine>;
+  readonly examination: Examination;
+  /** What pictures under a moved lamp told; null where there are none, or no outline in them. */
+  readonly relief: Relief | null;
+  /** Null where the seller said nothing. */
+  readonly described: Described | null;
   readonly front: DecodedPicture;
   readonly back: DecodedPicture | null;
   /** What whoever took the pictures should know, in sentences. */
@@ -13,9 +28,26 @@ export interface Measured {
   readonly ms: { readonly decode: number; readonly measure: number };
 }
 
+/** What is known of a copy beside its pictures, and who is told how far measuring has come. */
+export interface Around {
+  /** Pictures under a moved lamp. */
+  readonly lamps: Setup | null;
+  readonly told: Told;
+  /** What is done now, and the share that is done, 0 to 1. */
+  readonly say: (what: string, share: number) => void;
+}
+
+/** Nothing is known and nobody watches. */
+export const ALONE: Around = {
+  lamps: null,
+  told: { annotations: { front: [], back: [] }, listing: '', words: [], setting: null },
+  say: () => {},
+};
+
 /** Reads the pictures of a job and measures them. Throws PictureFault where one cannot be read. */
-export async function measured(job: Job, setting: Setting | null = null): Promise<Measured> {
+export async function measured(job: Job, { lamps, told, say }: Around = ALONE): Promise<Measured> {
   const began = performance.now();
+  say('Reading', 0);
   const front = await decodePicture(job.front);
   const back = job.back === null ? null : await decodePicture(job.back);
   const raking = [];
@@ -23,16 +55,24 @@ export async function measured(job: Job, setting: Setting | null = null): Promis
     raking.push({ picture: await decodePicture(file), azimuthDeg });
   const decoded = performance.now();
   const { cardMm: sizeMm, dpi } = job;
-  const examination = examine(front, back, { sizeMm, dpi, raking, setting });
+  say('Measuring the front', 0.2);
+  const face = faceOf(front, { sizeMm, dpi, raking });
+  if (back) say('Measuring the back', 0.4);
+  const faces = { front: face, back: back && faceOf(back, { sizeMm, dpi, raking: [] }) };
   const done = performance.now();
-  const notes = [front, ...(back ? [back] : []), ...raking.map(({ picture }) => picture)].flatMap(
-    (picture) => picture.notes,
-  );
+  if (lamps) say('Measuring the moved lamp', 0.6);
+  const lit = lamps && (await lampsMeasured(lamps));
+  say('Weighing', 0.95);
+  const all = withRelief(faces, lit?.relief ?? null);
+  const { grade, described } = reportOf(all, told);
+  const pictures = [front, ...(back ? [back] : []), ...raking.map(({ picture }) => picture)];
   return {
-    examination,
-    front,
-    back,
-    notes,
-    ms: { decode: decoded - began, measure: done - decoded },
+    examination: { ...all, signs: signsOf(face, faces.back, { sizeMm }), grade },
+    ...{ relief: lit?.relief ?? null, described, front, back },
+    notes: [...pictures.flatMap(({ notes }) => notes), ...(lit?.faults ?? [])],
+    ms: {
+      decode: decoded - began + (lit?.ms.decode ?? 0),
+      measure: done - decoded + (lit?.ms.measure ?? 0),
+    },
   };
 }

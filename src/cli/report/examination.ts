@@ -1,18 +1,26 @@
 import type { FaceAnswer, Frame, MeasuredSize, Sign } from '../../bench/index.ts';
 import type { Measured } from '../examine/measure.ts';
+import { describedReport } from './described.ts';
 import { marksReport } from './marks.ts';
 import { half, sizeNumbers, withDoubt } from './numbers.ts';
+import { reliefReport } from './relief.ts';
 import { tableOf } from './table.ts';
 import { wrapped } from './width.ts';
 import { percent } from './words.ts';
 
 /** What was measured on a copy, face by face, for reading; marks that are less likely than not are left out. */
-export function examinationReport({ examination }: Measured, width: number): string {
+export function examinationReport(
+  { examination, relief, described }: Measured,
+  width: number,
+): string {
   const { front, back, grade, signs } = examination;
   const faces = [`Front\n\n${faceReport(front, width)}`];
   if (back) faces.push(`Back\n\n${faceReport(back, width)}`);
-  const told = signs.map((sign) => `${signWords(sign, width)}\n`);
-  return `${faces.join('\n')}\n${told.join('')}${gradeReport(grade, width)}`;
+  if (relief)
+    faces.push(`Under the moved lamp\n\n${reliefReport(relief.defects, relief.limits, [], width)}`);
+  if (described) faces.push(`As the seller wrote\n\n${describedReport(described, width)}`);
+  const signed = signs.map((sign) => `${signWords(sign, width)}\n`);
+  return `${faces.join('\n')}\n${signed.join('')}${gradeReport(grade, width)}`;
 }
 
 function faceReport(face: FaceAnswer, width: number): string {
@@ -76,7 +84,7 @@ function signWords({ of, words, cautions }: Sign, width: number): string {
   return paragraph(`${name}: ${words} ${cautions.join(' ')}`, width);
 }
 
-function gradeReport({ scale, p }: Measured['examination']['grade'], width: number): string {
+function gradeReport({ scale, p, looks }: Measured['examination']['grade'], width: number): string {
   const likely = scale.grades
     .map((name, g) => [name, p[g] ?? 0] as const)
     .filter(([, share]) => share >= 0.05)
@@ -84,8 +92,22 @@ function gradeReport({ scale, p }: Measured['examination']['grade'], width: numb
     .map(([name, share]) => `${name}: ${percent(share)}`);
   const from =
     'A guess from limits of common practice and from what was measured; no service is bound by it.';
-  return paragraph(`Grade on the scale “${scale.service}”: ${likely.join(', ')}. ${from}`, width);
+  const [next] = looks;
+  const look = next
+    ? ` One more look that would change it most: ${LOOKS[next.look]} (${next.gainBits.toFixed(2)} bits).`
+    : '';
+  return paragraph(
+    `Grade on the scale “${scale.service}”: ${likely.join(', ')}. ${from}${look}`,
+    width,
+  );
 }
+
+const LOOKS = {
+  photo: 'a picture of the back',
+  scan: 'a scan',
+  raking: 'a picture under a low lamp',
+  lamps: 'four pictures or more under a moved lamp',
+} as const;
 
 function paragraph(text: string, width: number): string {
   return wrapped(text, width)

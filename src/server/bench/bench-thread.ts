@@ -88,7 +88,7 @@ async function measured(picture: Picture, task: FaceTask): Promise<FaceAnswer> {
   const raking = [];
   for (const file of task.raking)
     raking.push({ picture: await pictureOf(file, task.stamp), azimuthDeg: null });
-  const copy = { ...task.known, raking, setting: null };
+  const copy = { ...task.known, raking };
   if (!task.hand) return faceOf(picture, copy);
   const known = { sizeMm: copy.sizeMm, dpi: copy.dpi ?? picture.dpi };
   const { corners, refine } = task.hand;

@@ -12,6 +12,7 @@ import type {
   BenchRelief,
   BenchSide,
 } from '../../contract/index.ts';
+import { conditionWordsOf, copiesOf, deadlinesOf, gradeSettingOf } from '../../dossier/index.ts';
 import { dayFrom } from '../../evidence/index.ts';
 import {
   type CopyPhoto,
@@ -28,7 +29,6 @@ import { clockOf } from '../../market/index.ts';
 import { Refused } from '../refusal.ts';
 import type { Session } from '../session.ts';
 import { annotationOf, type MarkMade } from './annotations.ts';
-import { copiesOf, deadlinesOf, settingFor, wordsOf } from './desk.ts';
 import { type Hands, handsOf, withHands } from './examination-file.ts';
 import type { Measurer } from './measurer.ts';
 import { clockOnWire, faceOnWire, reportOnWire } from './on-wire.ts';
@@ -191,10 +191,10 @@ export class Bench {
   async #told(found: Found, hands: Hands): Promise<BenchCopy> {
     const { copy, dossier, photos } = found;
     const [front, back] = await this.#bothFaces(found, hands);
-    const setting = settingFor(dossier, copy);
+    const setting = gradeSettingOf(dossier, copy);
     const told = {
       annotations: { front: marksOn(hands, front), back: marksOn(hands, back) },
-      ...{ listing: copy.listing, words: wordsOf(dossier), setting },
+      ...{ listing: copy.listing, words: conditionWordsOf(dossier), setting },
     };
     const report = front ? reportOf({ front: front.face, back: back?.face ?? null }, told) : null;
     const today = dayFrom(now().slice(0, 10));

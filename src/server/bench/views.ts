@@ -1,10 +1,9 @@
 import { basename, join } from 'node:path';
 import type { Corners, Outline, SizeMm } from '../../bench/index.ts';
 import type { BenchComparison, BenchCopy, BenchRelief, BenchSide } from '../../contract/index.ts';
-import type { Dossier } from '../../dossier/index.ts';
+import type { CopyRow, Dossier } from '../../dossier/index.ts';
 import { type CopyPhoto, shownSamples } from '../../host/index.ts';
 import { Refused } from '../refusal.ts';
-import type { CopyRow } from './desk.ts';
 import type { Measurer } from './measurer.ts';
 import { comparisonOnWire, reliefOnWire } from './on-wire.ts';
 import { lampsSetupIn } from './setup.ts';

@@ -1,7 +1,8 @@
-import type { Counted, Limit, Meaning, Setting, Side } from '../../bench/index.ts';
-import { settingOf } from '../../bench/index.ts';
-import type { Dossier, Table } from '../../dossier/index.ts';
-import type { DeadlineRow } from '../../market/index.ts';
+import type { Counted, Limit, Meaning, Setting, Side } from '../bench/index.ts';
+import { settingOf } from '../bench/index.ts';
+import type { DeadlineRow } from '../market/index.ts';
+import { rowsOf } from './rows-of.ts';
+import type { Dossier } from './types.ts';
 
 /** A row of `desk/copies.csv`. */
 export interface CopyRow {
@@ -13,14 +14,6 @@ export interface CopyRow {
   readonly service: string;
   /** The seller's words, title and text. */
   readonly listing: string;
-}
-
-type Cell = (column: string) => string;
-
-function rowsOf<T>({ tables }: Dossier, file: string, read: (cell: Cell, table: Table) => T): T[] {
-  const table = tables.get(file);
-  if (!table) return [];
-  return [...table.rows()].map((row) => read((column) => table.value(row, column), table));
 }
 
 /** The copies of a dossier. */
@@ -51,7 +44,7 @@ export function deadlinesOf(dossier: Dossier): readonly DeadlineRow[] {
 }
 
 /** What condition words mean to the collector. */
-export function wordsOf(dossier: Dossier): readonly Meaning[] {
+export function conditionWordsOf(dossier: Dossier): readonly Meaning[] {
   return rowsOf(dossier, 'desk/words.csv', (cell) => ({
     words: cell('words'),
     side: (cell('side') || null) as Side | null,
@@ -61,7 +54,10 @@ export function wordsOf(dossier: Dossier): readonly Meaning[] {
 }
 
 /** What the grade of a copy rests on: its service, else the one that counted most; null without any. */
-export function settingFor(dossier: Dossier, copy: CopyRow): Setting | null {
+export function gradeSettingOf(
+  dossier: Dossier,
+  copy: Pick<CopyRow, 'service' | 'printing'>,
+): Setting | null {
   const services = rowsOf(dossier, 'services.csv', (cell) => ({
     service: cell('id'),
     grades: cell('grades').split('|').filter(Boolean),

@@ -1,28 +1,12 @@
-import { signsOf } from '../alteration/signs.ts';
 import { gradeOf } from '../grade/grade.ts';
 import { amountsOf, type Face } from '../grade/measured.ts';
 import { type Setting, settingOf } from '../grade/setting.ts';
 import type { Amount, Side } from '../grade/types.ts';
-import type { Picture } from '../picture.ts';
-import { faceOf } from './face.ts';
-import type { CopyKnown, Examination, FaceAnswer } from './types.ts';
+import type { Examination, FaceAnswer } from './types.ts';
 
 type Faces = Pick<Examination, 'front' | 'back'>;
 
 const STEPS = ['1', '2', '3', '4', '5', '6', '7', '8', '9', '10'];
-
-/**
- * Measures a copy from its pictures: outline, size, borders and centering, marks, and the grades
- * that these could mean. What a picture cannot show is said in words and nothing else is lost by it.
- */
-export function examine(front: Picture, back: Picture | null, known: CopyKnown): Examination {
-  const faces = {
-    front: faceOf(front, known),
-    back: back && faceOf(back, { ...known, raking: [] }),
-  };
-  const signs = signsOf(faces.front, faces.back, known);
-  return { ...faces, signs, grade: gradeFrom(faces, known.setting ?? plainSetting()) };
-}
 
 /** Ten steps of no service, every one as likely as the next before anything is measured. */
 export function plainSetting(): Setting {
