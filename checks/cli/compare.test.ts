@@ -33,6 +33,26 @@ describe('compare', () => {
     expect(out).not.toMatch(/genuine|fake/i);
   });
 
+  it('compares the print process of pieces, which lie on nothing', async () => {
+    const cut = (copy: string) => demo(`desk/photos/${copy}/cut.jpg`);
+    const againstCut = async (copy: string) => {
+      const { exit, out } = await answerTo([
+        ...['compare', cut('hare-1'), '--with', cut(copy), '--json'],
+      ]);
+      expect(exit).toBe(0);
+      return JSON.parse(out);
+    };
+    const [alike, apart] = [await againstCut('hare-3'), await againstCut('hare-2')];
+    expect(alike.registered).toBe(false);
+    // Put in (demo/photos-truth.json): both at 150 lines an inch, and at 150 against 175.
+    expect(alike.log10_lr).toBeGreaterThan(0.4);
+    expect(apart.log10_lr).toBeLessThan(-1);
+    const ruling = apart.findings.find(({ what }: { what: string }) => what.includes('ruling'));
+    expect(Math.abs(ruling.difference + 25)).toBeLessThan(1);
+    const { out } = await answerTo(['compare', cut('hare-1'), '--with', cut('hare-2')]);
+    expect(out).toContain('screen: ruling');
+  });
+
   it.each([
     [['compare', 'a.jpg'], 'Name what to compare with'],
     [['compare', 'a.jpg', 'b.jpg', '--with', 'c.jpg', '--specimen'], 'one picture with one'],

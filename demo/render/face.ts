@@ -37,6 +37,8 @@ export interface Face {
   readonly textSeed?: number;
   /** Specks of this copy's own print, by which it is known again; none without a seed. */
   readonly flawSeed?: number;
+  /** How thick the strokes of letters are, against the usual; 1 where not told. */
+  readonly strokeWeight?: number;
   /** A printing whose bell is of thin ink. */
   readonly paleBell?: boolean;
 }
@@ -132,6 +134,7 @@ function paintBorder(canvas: Canvas, face: Face, place: (p: Point) => Point, bas
 /** A title plate above and a box of text below, in an invented script. */
 function paintText(canvas: Canvas, face: Face, place: (p: Point) => Point): void {
   const [w, h] = face.sizeMm;
+  const weight = face.strokeWeight ?? 1;
   const paper: Rgb = [0.78, 0.74, 0.64];
   const ink: Rgb = [0.02, 0.018, 0.03];
   const on = (contours: readonly Contour[], colour: Rgb, alpha = 1) =>
@@ -142,11 +145,12 @@ function paintText(canvas: Canvas, face: Face, place: (p: Point) => Point): void
       alpha,
     );
   on([rounded(8, 6.5, w - 8, 11.2, 2.2)], paper);
-  for (const mark of words([10.5, 10.1], 2.5, 2, face.seed, 0.16).contours) on([mark], ink);
+  for (const mark of words([10.5, 10.1], 2.5, 2, face.seed, 0.16 * weight).contours)
+    on([mark], ink);
   on([rounded(7, h - 31.5, w - 7, h - 9, 0.6)], paper, 0.72);
   for (let line = 0; line < 6; line++) {
     const seed = line === 2 ? (face.textSeed ?? face.seed * 7 + line) : face.seed * 7 + line;
-    const { contours } = words([8.6, h - 28 + 2.75 * line], 1.35, 7, seed);
+    const { contours } = words([8.6, h - 28 + 2.75 * line], 1.35, 7, seed, 0.14 * weight);
     for (const mark of contours) if (mark.every(([x]) => x < w - 8.2)) on([mark], ink);
   }
 }

@@ -69,6 +69,7 @@ export type {
   ReliefLimit,
 } from './relief/types.ts';
 export { type CopyReport, reportOf, type Told } from './report/report.ts';
+export { cardAlone } from './screen/card-alone.ts';
 export {
   type InkScreen,
   type PrintProcess,

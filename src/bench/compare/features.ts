@@ -15,6 +15,7 @@ import {
   registeredPlanes,
 } from './registration.ts';
 import type { Seen } from './seen.ts';
+import { strokeRatio } from './strokes.ts';
 import { correlation, tileShift } from './tile-shift.ts';
 
 /** A difference of two prints by places, and where it is largest. */
@@ -31,6 +32,8 @@ export interface Features {
   readonly colour: OverPlaces;
   /** Difference of detail (lines and text), 0 the same to 1 opposite. */
   readonly detail: OverPlaces;
+  /** Logarithm of how much wider the second's dark strokes are; null where there are too few. */
+  readonly strokes: number | null;
   /** Logarithm of how much sharper the second shows the finest lines. */
   readonly sharpness: number;
   /** Where red and blue lie from green's place in the second, from their like in the first, in mm. */
@@ -49,6 +52,7 @@ export function featuresOf(a: Seen, b: Seen, sizeMm: SizeMm): Features | null {
     registration,
     colour: colourOver(first, second, view),
     detail: detailOver(detailOf(first, view), detailOf(second, view), view),
+    strokes: strokeRatio(greyOf(first, view), greyOf(second, view), 4 * PX_PER_MM),
     sharpness: sharpnessOf(second, view) - sharpnessOf(first, view),
     plates: platesOf(first, second, view),
   };
@@ -136,14 +140,19 @@ function over<T extends { readonly atMm: PointMm }>(
 
 /** Logarithm of the energy of the finest lines over that of lines of half a millimetre. */
 function sharpnessOf(light: Float32Array, view: View): number {
-  const grey = Float32Array.from({ length: view.width * view.height }, (_, i) =>
-    Math.log(
-      ((light[3 * i] as number) + (light[3 * i + 1] as number) + (light[3 * i + 2] as number)) / 3 +
-        0.01,
-    ),
-  );
-  const plane = { width: view.width, height: view.height, values: grey };
+  const { width, height, values } = greyOf(light, view);
+  const plane = { width, height, values: values.map((grey) => Math.log(grey + 0.01)) };
   return 0.5 * Math.log(energy(bandOf(plane, 0, 1)) / energy(bandOf(plane, 1, 4)));
+}
+
+/** The mean of the three channels. */
+function greyOf(light: Float32Array, { width, height }: View): Plane {
+  const values = Float32Array.from(
+    { length: width * height },
+    (_, i) =>
+      ((light[3 * i] as number) + (light[3 * i + 1] as number) + (light[3 * i + 2] as number)) / 3,
+  );
+  return { width, height, values };
 }
 
 function energy({ width, height, values }: Plane): number {

@@ -1,7 +1,9 @@
 import type { SizeMm } from '../geometry/points.ts';
+import type { PrintProcess } from '../screen/screen.ts';
 import { type Features, featuresOf } from './features.ts';
 import { type Comparison, type Finding, notRegistered } from './finding.ts';
 import { type Belief, learned, log10Ratio, logNext } from './likelihood-ratio.ts';
+import { screenFindings } from './screens.ts';
 import type { Seen } from './seen.ts';
 import { sentenceOf } from './words.ts';
 
@@ -22,26 +24,39 @@ interface Family {
 }
 
 const COLOUR: Family = {
-  what: 'colour that no lamp explains, CIEDE2000',
+  what: 'colour: what no lamp explains, CIEDE2000',
   same: { mean: Math.log(1.5), kappa: 1, nu: 3, sd: 0.5 },
   other: { mean: Math.log(3.6), kappa: 1, nu: 3, sd: 0.7 },
 };
 const DETAIL: Family = {
-  what: 'lines and text, share of detail',
+  what: 'line and text: share of detail',
   same: { mean: Math.log(0.2), kappa: 1, nu: 3, sd: 0.5 },
   other: { mean: Math.log(0.4), kappa: 1, nu: 3, sd: 0.7 },
 };
 const SHARPNESS: Family = {
-  what: 'sharpness of the finest lines, logarithm',
+  what: 'line: sharpness of the finest lines, logarithm',
   same: { mean: 0, kappa: 1, nu: 3, sd: 0.35 },
   other: { mean: 0, kappa: 1, nu: 3, sd: 0.8 },
 };
+const STROKES: Family = {
+  what: 'text and line: width of dark strokes, logarithm',
+  same: { mean: 0, kappa: 1, nu: 3, sd: 0.2 },
+  other: { mean: 0, kappa: 1, nu: 3, sd: 0.4 },
+};
 const WIDTH: Family = {
-  what: 'width, mm',
+  what: 'size: width, mm',
   same: { mean: 0, kappa: 1, nu: 3, sd: 0.15 },
   other: { mean: 0, kappa: 1, nu: 3, sd: 0.5 },
 };
-const HEIGHT: Family = { ...WIDTH, what: 'height, mm' };
+const HEIGHT: Family = { ...WIDTH, what: 'size: height, mm' };
+
+/** Print processes of a copy and of references, from scans that tell them, also of pieces alone. */
+export interface Prints {
+  readonly copy: readonly PrintProcess[];
+  readonly references: readonly PrintProcess[];
+}
+
+const NO_PRINTS: Prints = { copy: [], references: [] };
 
 /**
  * Compares a copy with pictures of references: how it differs from them, against how they differ
@@ -49,23 +64,52 @@ const HEIGHT: Family = { ...WIDTH, what: 'height, mm' };
  * distribution (`murphy:2007`); their logarithms add up, which takes families as independent.
  *
  * The second explanation is another print of the same design, whatever its origin. References that
- * are all pictures by one camera make other cameras look like other prints.
- * @throws RangeError where no reference is given
+ * are all pictures by one camera make other cameras look like other prints. With no picture of a
+ * whole face, or none that lies on another, the print processes are compared alone.
+ * @throws RangeError where no reference is given at all
  */
 export function compareWithReferences(
-  copy: Seen,
+  copy: Seen | null,
   references: readonly Seen[],
   sizeMm: SizeMm,
+  prints: Prints = NO_PRINTS,
 ): Comparison {
-  if (references.length === 0) throw new RangeError('At least one reference is wanted.');
-  const against = references.map((reference) => featuresOf(reference, copy, sizeMm));
-  const usable = against.filter((features) => features !== null);
-  if (usable.length === 0) return notRegistered(BETWEEN);
-  const among = references.flatMap((one, i) =>
-    references.slice(i + 1).map((other) => featuresOf(one, other, sizeMm)),
+  if (references.length + prints.references.length === 0)
+    throw new RangeError('At least one reference is wanted.');
+  const screens = screenFindings(prints.copy, prints.references);
+  const usable = copy ? references.flatMap((one) => featuresOf(one, copy, sizeMm) ?? []) : [];
+  const faces = copy && usable.length > 0 ? faceFindings(copy, references, usable, sizeMm) : [];
+  const findings = [...faces, ...screens];
+  if (findings.length === 0) return notRegistered(BETWEEN);
+  const log10Lr = findings.reduce((sum, finding) => sum + finding.log10Lr, 0);
+  return {
+    registered: usable.length > 0,
+    findings: [...findings].sort((a, b) => Math.abs(b.log10Lr) - Math.abs(a.log10Lr)),
+    log10Lr,
+    between: BETWEEN,
+    words: sentenceOf(log10Lr, BETWEEN),
+    cautions: [
+      ...(usable.length > 0
+        ? cautionsOf(references.length, usable.length)
+        : ['No face was laid on another: the print process was compared alone.']),
+      ...(screens.length > 0 && prints.references.length === 1
+        ? ['With one scan of a reference nobody knows how its screens vary: that carries little.']
+        : []),
+    ],
+  };
+}
+
+function faceFindings(
+  copy: Seen,
+  references: readonly Seen[],
+  usable: readonly Features[],
+  sizeMm: SizeMm,
+): readonly Finding[] {
+  const known = references.flatMap((one, i) =>
+    references.slice(i + 1).flatMap((other) => featuresOf(one, other, sizeMm) ?? []),
   );
-  const known = among.filter((features) => features !== null);
-  const findings = [
+  const strokes = (all: readonly Features[]) => all.flatMap((one) => one.strokes ?? []);
+  return [
     overPlaces(COLOUR, 'colour', usable, known),
     overPlaces(DETAIL, 'detail', usable, known),
     signed(
@@ -74,17 +118,9 @@ export function compareWithReferences(
       known.map(({ sharpness }) => sharpness),
       0.05,
     ),
+    ...(strokes(usable).length > 0 ? [signed(STROKES, strokes(usable), strokes(known), 0.02)] : []),
     ...sizes(copy, references),
   ];
-  const log10Lr = findings.reduce((sum, finding) => sum + finding.log10Lr, 0);
-  return {
-    registered: true,
-    findings: [...findings].sort((a, b) => Math.abs(b.log10Lr) - Math.abs(a.log10Lr)),
-    log10Lr,
-    between: BETWEEN,
-    words: sentenceOf(log10Lr, BETWEEN),
-    cautions: cautionsOf(references.length, usable.length),
-  };
 }
 
 function overPlaces(

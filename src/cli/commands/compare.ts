@@ -1,9 +1,13 @@
 import {
   type Comparison,
+  cardAlone,
   cardMapOf,
   compareSpecimens,
   compareWithReferences,
   faceOf,
+  type Picture,
+  type PrintProcess,
+  printProcessOf,
   type Seen,
   type SizeMm,
 } from '../../bench/index.ts';
@@ -27,7 +31,7 @@ export interface CompareOptions {
 /** A size that is taken where none is told: only millimetres depend on it. Common practice, no source. */
 const USUAL_HEIGHT_MM = 88;
 
-/** Compares a copy with references, or two pictures for being of one specimen; 1 where the prints do not lie on each other. */
+/** Compares a copy with references, or two pictures for being of one specimen; 1 where nothing could be compared. */
 export async function compare(
   files: readonly string[],
   options: CompareOptions,
@@ -37,15 +41,40 @@ export async function compare(
   if (against.length === 0) throw new WrongCall('Name what to compare with: --with PICTURE.');
   if (options.specimen && (files.length !== 1 || against.length !== 1))
     throw new WrongCall('For one specimen compare one picture with one: PICTURE --with PICTURE.');
-  const copies = await allSeen(files, options);
-  const others = await allSeen(against, options);
-  const sizeMm = (copies[0] as Seen).map.sizeMm;
   const comparison = options.specimen
-    ? compareSpecimens(copies[0] as Seen, others[0] as Seen, await allSeen(other, options), sizeMm)
-    : strongest(copies.map((copy) => compareWithReferences(copy, others, sizeMm)));
+    ? await ofOneSpecimen(files, against, options)
+    : await withReferences(files, against, options);
   if (options.json) await writeJson(answerOf(comparison), terminal);
   else await terminal.write(comparisonReport(comparison, terminal.width));
-  return comparison.registered ? 0 : 1;
+  return comparison.registered || comparison.findings.length > 0 ? 0 : 1;
+}
+
+async function ofOneSpecimen(
+  files: readonly string[],
+  against: readonly string[],
+  options: CompareOptions,
+): Promise<Comparison> {
+  const [copy] = facesIn(await allSeen(files, options));
+  const [again] = facesIn(await allSeen(against, options));
+  const others = facesIn(await allSeen(options.other ?? [], options));
+  if (!copy || !again)
+    throw new WrongCall('Whether two pictures show one specimen is told by whole faces.');
+  return compareSpecimens(copy, again, others, copy.map.sizeMm);
+}
+
+async function withReferences(
+  files: readonly string[],
+  against: readonly string[],
+  options: CompareOptions,
+): Promise<Comparison> {
+  const copies = await allSeen(files, options);
+  const references = await allSeen(against, options);
+  const prints = { copy: printsIn(copies), references: printsIn(references) };
+  const faces = facesIn(copies);
+  const others = facesIn(references);
+  const sizeMm = (faces[0] ?? others[0])?.map.sizeMm ?? PIECES_MM;
+  const each = faces.length > 0 && others.length > 0 ? faces : [null];
+  return strongest(each.map((copy) => compareWithReferences(copy, others, sizeMm, prints)));
 }
 
 /** Of several pictures of one copy, the comparison that lies best: they are no further evidence. */
@@ -56,19 +85,45 @@ function strongest(comparisons: readonly Comparison[]): Comparison {
   return sorted[0] as Comparison;
 }
 
+/** What a picture gave: a face where it shows a whole one, the print process where it is fine enough. */
+interface Shown {
+  readonly face: Seen | null;
+  readonly print: PrintProcess | null;
+}
+
+const facesIn = (all: readonly Shown[]) => all.flatMap(({ face }) => face ?? []);
+const printsIn = (all: readonly Shown[]) => all.flatMap(({ print }) => print ?? []);
+
+/** A scan whose longer side is shorter is of a piece, and no outline is looked for in it. */
+const PIECE_MM = 50;
+/** Stands in where no face is compared, so that no millimetre depends on it. */
+const PIECES_MM: SizeMm = [63, 88];
+
 async function allSeen(
   files: readonly string[],
   options: CompareOptions,
-): Promise<readonly Seen[]> {
-  const seen: Seen[] = [];
+): Promise<readonly Shown[]> {
+  const seen: Shown[] = [];
   for (const file of files) seen.push(await seenIn(file, options));
   return seen;
 }
 
-async function seenIn(file: string, options: CompareOptions): Promise<Seen> {
+async function seenIn(file: string, options: CompareOptions): Promise<Shown> {
   const told = options.card === undefined ? null : cardIn(options.card);
   const { picture } = await pictureIn(file);
   const dpi = options.dpi === undefined ? picture.dpi : dpiOf(options.dpi);
+  const longer = Math.max(picture.width, picture.height);
+  if (dpi !== null && (longer / dpi) * 25.4 < PIECE_MM) {
+    const print = printProcessOf(picture, dpi);
+    if ('why' in print) throw new WrongCall(`${file}: ${print.why}`);
+    return { face: null, print };
+  }
+  const face = faceIn(file, picture, told, dpi);
+  const print = printProcessOf(cardAlone(picture, face.map.corners), dpi);
+  return { face, print: 'why' in print ? null : print };
+}
+
+function faceIn(file: string, picture: Picture, told: SizeMm | null, dpi: number | null): Seen {
   const known = { sizeMm: told, dpi, raking: [] };
   const { outline, trouble, whyNot, size, defects } = faceOf(picture, known);
   if (!outline || trouble)

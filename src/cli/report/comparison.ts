@@ -6,7 +6,7 @@ import { wrapped } from './width.ts';
 export function comparisonReport(found: Comparison, width: number): string {
   const prose = (sentences: readonly string[]) =>
     sentences.flatMap((sentence) => [...wrapped(sentence, width), '']).join('\n');
-  if (!found.registered) return `${prose([found.words])}`;
+  if (found.findings.length === 0) return `${prose([found.words])}`;
   const table = tableOf(
     [
       { head: 'compared' },
