@@ -63,7 +63,11 @@ function sumOfSquares(a: Float64Array): number {
   return dot(a, a);
 }
 
-function cholesky(square: readonly Float64Array[]): readonly Float64Array[] {
+/**
+ * The lower factor of a symmetric matrix, by rows (`golub:2013`, 4.2).
+ * @throws RangeError where it is not positive definite
+ */
+export function cholesky(square: readonly ArrayLike<number>[]): readonly Float64Array[] {
   const lower = square.map((row) => new Float64Array(row.length));
   square.forEach((row, i) => {
     for (let j = 0; j <= i; j++) {
@@ -78,9 +82,10 @@ function cholesky(square: readonly Float64Array[]): readonly Float64Array[] {
   return lower;
 }
 
-function solved(lower: readonly Float64Array[], right: Float64Array): Float64Array {
+/** Solves for a right side by the lower factor of its matrix. */
+export function solved(lower: readonly Float64Array[], right: ArrayLike<number>): Float64Array {
   const n = right.length;
-  const x = right.slice();
+  const x = Float64Array.from(right);
   for (let i = 0; i < n; i++) {
     const row = lower[i] as Float64Array;
     for (let k = 0; k < i; k++) x[i] = (x[i] as number) - (row[k] as number) * (x[k] as number);

@@ -60,3 +60,25 @@ export function log10Ratio(logOne: number, logOther: number): number {
   const ratio = (logOne - logOther) / Math.LN10;
   return Math.max(-MOST, Math.min(MOST, ratio));
 }
+
+/** The logarithm of a sum of two numbers that are given by theirs. */
+export function logSum(a: number, b: number): number {
+  const most = Math.max(a, b);
+  return most + Math.log(Math.exp(a - most) + Math.exp(b - most));
+}
+
+/**
+ * Pairs on which comparisons were tried with a known truth (`checks/compare/pairs.ts`). So many
+ * pairs cannot show that a ratio beyond their number is right, so that none is stated.
+ */
+const PAIRS_TRIED = 12;
+
+/** All families together, to base 10, held within what the pairs tried can show. */
+export function together(findings: readonly { readonly log10Lr: number }[]): number {
+  const most = Math.log10(PAIRS_TRIED);
+  const sum = findings.reduce((total, { log10Lr }) => total + log10Lr, 0);
+  return Math.max(-most, Math.min(most, sum));
+}
+
+/** The same in a sentence. */
+export const TRIED = `Tried on ${PAIRS_TRIED} pairs of rendered pictures: it never says more than ${PAIRS_TRIED} to one, however much its parts add up to.`;

@@ -3,7 +3,16 @@ import type { SizeMm } from '../geometry/points.ts';
 import { shiftAt } from './affine.ts';
 import { type Features, featuresOf } from './features.ts';
 import { type Comparison, type Finding, notRegistered } from './finding.ts';
-import { type Belief, learned, log10Ratio, logNext, logT } from './likelihood-ratio.ts';
+import {
+  type Belief,
+  learned,
+  log10Ratio,
+  logNext,
+  logSum,
+  logT,
+  TRIED,
+  together,
+} from './likelihood-ratio.ts';
 import type { Seen } from './seen.ts';
 import { sentenceOf } from './words.ts';
 
@@ -50,7 +59,7 @@ export function compareSpecimens(
     ...plates(pair, among),
     ...marks(a.defects, b.defects, sizeMm),
   ];
-  const log10Lr = findings.reduce((sum, finding) => sum + finding.log10Lr, 0);
+  const log10Lr = together(findings);
   return {
     registered: true,
     findings: [...findings].sort((x, y) => Math.abs(y.log10Lr) - Math.abs(x.log10Lr)),
@@ -61,6 +70,7 @@ export function compareSpecimens(
       ...(among.length === 0
         ? ['No other copy of this printing was at hand: how much copies differ is a guess.']
         : []),
+      TRIED,
       'Sleeves, light and a picture made worse can hide marks; copies cut in one stack lie alike.',
     ],
   };
@@ -154,11 +164,6 @@ function keptRatio(numbers: readonly Kept[], alike: number): number {
 /** How pairs of copies differ after some pairs were seen: about nothing, by the root of two of a copy's own. */
 function apartAfter(copies: Belief, seen: readonly number[]): Belief {
   return { ...learned({ ...copies, sd: copies.sd * Math.SQRT2 }, seen), mean: 0 };
-}
-
-function logSum(a: number, b: number): number {
-  const most = Math.max(a, b);
-  return most + Math.log(Math.exp(a - most) + Math.exp(b - most));
 }
 
 /** Marks of one kind nearer than this are taken for one. */

@@ -1,3 +1,4 @@
+import { cholesky, solved } from '../least-squares.ts';
 import type { Three } from '../spaces.ts';
 
 /** What a picture shows where a patch should be, and what the chart says of it. */
@@ -89,11 +90,8 @@ export function spreadOf(told: readonly Three[]): ChartSpread {
   const logRoot = lower.reduce((sum, row, i) => sum + Math.log(row[i] as number), 0);
   return {
     logDensity(one) {
-      const z = forward(
-        lower,
-        one.map((value, c) => value - (mean[c] as number)),
-      );
-      const square = z.reduce((sum, value) => sum + value * value, 0);
+      const off = one.map((value, c) => value - (mean[c] as number));
+      const square = dot(off, solved(lower, off));
       return -1.5 * Math.log(2 * Math.PI) - logRoot - square / 2;
     },
   };
@@ -151,10 +149,9 @@ function regressed(shown: readonly Shown[], c: 0 | 1 | 2, weights: readonly numb
     });
   });
   const lower = cholesky(square);
-  const half = forward(lower, right);
-  const step = backward(lower, half);
+  const step = solved(lower, right);
   const logRoot = lower.reduce((sum, row, i) => sum + Math.log(row[i] as number), 0);
-  const explained = half.reduce((sum, value) => sum + value * value, 0);
+  const explained = dot(right, step);
   const perPatch = Math.log(SPREAD) + 0.5 * Math.log(2 * Math.PI);
   return {
     values: mean.map((value, i) => value + (sd[i] as number) * (step[i] as number)),
@@ -162,38 +159,8 @@ function regressed(shown: readonly Shown[], c: 0 | 1 | 2, weights: readonly numb
   };
 }
 
-function cholesky(square: readonly (readonly number[])[]): readonly (readonly number[])[] {
-  const lower: number[][] = [];
-  square.forEach((row, i) => {
-    const line: number[] = [];
-    for (let j = 0; j <= i; j++) {
-      let sum = row[j] as number;
-      for (let k = 0; k < j; k++)
-        sum -= (line[k] as number) * ((j === i ? line : lower[j])?.[k] as number);
-      line.push(i === j ? Math.sqrt(sum) : sum / (lower[j]?.[j] as number));
-    }
-    lower.push(line);
-  });
-  return lower;
-}
-
-function forward(lower: readonly (readonly number[])[], right: readonly number[]): number[] {
-  const z: number[] = [];
-  right.forEach((value, i) => {
-    const row = lower[i] as readonly number[];
-    z.push(
-      (value - z.reduce((sum, one, k) => sum + one * (row[k] as number), 0)) / (row[i] as number),
-    );
-  });
-  return z;
-}
-
-function backward(lower: readonly (readonly number[])[], right: readonly number[]): number[] {
-  const x = [...right];
-  for (let i = x.length - 1; i >= 0; i--) {
-    for (let k = i + 1; k < x.length; k++)
-      x[i] = (x[i] as number) - (lower[k]?.[i] as number) * (x[k] as number);
-    x[i] = (x[i] as number) / (lower[i]?.[i] as number);
-  }
-  return x;
+function dot(a: ArrayLike<number>, b: ArrayLike<number>): number {
+  let sum = 0;
+  for (let i = 0; i < a.length; i++) sum += (a[i] as number) * (b[i] as number);
+  return sum;
 }
