@@ -37,7 +37,7 @@ export async function compare(
   options: CompareOptions,
   terminal: Terminal,
 ): Promise<0 | 1> {
-  const { with: against = [], other = [] } = options;
+  const { with: against = [] } = options;
   if (against.length === 0) throw new WrongCall('Name what to compare with: --with PICTURE.');
   if (options.specimen && (files.length !== 1 || against.length !== 1))
     throw new WrongCall('For one specimen compare one picture with one: PICTURE --with PICTURE.');
