@@ -1,8 +1,5 @@
 import { parseEdtf } from '../evidence/index.ts';
 
-/** The printings that a cell means: forwarded ids and wholes followed, `a|b` as alternatives. */
-export type Stands = (cell: string) => readonly string[];
-
 /** First and last day that a cell can mean. */
 export function daysOf(cell: string): { first: number; last: number } | undefined {
   const reading = parseEdtf(cell);

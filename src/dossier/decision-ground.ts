@@ -32,8 +32,8 @@ import {
 } from './desk-rows.ts';
 import { gradeChancesIn } from './grade-chances.ts';
 import { knownOf, readerOf, seenOf } from './identification.ts';
-import { printingsMeant } from './market-rows.ts';
 import type { DossierPrices } from './price-ground.ts';
+import { standingOf } from './standing.ts';
 import type { Dossier } from './types.ts';
 
 /** Everything that is decided from, with what was taken for granted or could not be used. */
@@ -171,10 +171,9 @@ function bidsOn(
 
 /** What a copy may be: its printing, or several by what was seen on it. */
 function printingsAmong(dossier: Dossier, on: Day): (copy: DeskCopy) => HeldCopy['printings'] {
-  const meant = printingsMeant(dossier);
-  const known = new Set(dossier.evidence.printings.map(({ id }) => id));
+  const stands = standingOf(dossier);
   return (copy) => {
-    const ids = meant(copy.printing).filter((id) => known.has(id));
+    const ids = stands(copy.printing);
     if (ids.length < 2) return ids.map((id) => ({ id, p: 1 }));
     const ground = knownOf(dossier, isoOf(on), copy.service !== null);
     const seen = seenOf(dossier, copy.id, readerOf(dossier, ground));
@@ -208,7 +207,6 @@ function tierOf(row: TierRow, toDesk: ToDesk, home: string, assumed: string[]): 
       upcharge: isAmount ? money('upcharge') : null,
       minCopies: row.minCopies,
       postage: { minor: out.minor + back.minor, currency: home },
-      ungradedFee: money('ungraded_fee'),
       days: row.days,
     },
   ];

@@ -117,14 +117,7 @@ export function deskTiers(dossier: Dossier, on: Day): TierRow[] {
 }
 
 function amountsOf(cell: Cell): (column: string) => string | null {
-  const names = [
-    'fee',
-    'max_value',
-    'upcharge',
-    'return_shipping',
-    'outward_shipping',
-    'ungraded_fee',
-  ];
+  const names = ['fee', 'max_value', 'upcharge', 'return_shipping', 'outward_shipping'];
   const known = new Map(names.map((name) => [name, orNull(cell(name))]));
   return (column) => known.get(column) ?? null;
 }

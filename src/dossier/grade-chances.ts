@@ -1,7 +1,7 @@
 import { sharesAmong } from '../bench/index.ts';
 import { type Day, isoOf } from '../evidence/index.ts';
 import type { GradeChances, PricedService } from '../market/index.ts';
-import { rowsOf } from './rows-of.ts';
+import { type ConfirmedCount, newestCounts } from './newest-counts.ts';
 import type { Dossier } from './types.ts';
 
 /** The chances of a copy's grades at each service, by its id and what it may be. */
@@ -20,7 +20,8 @@ export function gradeChancesIn(
   services: readonly PricedService[],
   on: Day,
 ): ToGradeChances {
-  const shares = new Map(services.map((one) => [one.id, populationShares(dossier, one, on)]));
+  const confirmed = newestCounts(dossier, isoOf(on));
+  const shares = new Map(services.map((one) => [one.id, populationShares(confirmed, one)]));
   return (copy, printings) =>
     services.flatMap((service): GradeChances[] => {
       const examined = examinedGrade(dossier, copy, service);
@@ -37,25 +38,14 @@ export function gradeChancesIn(
 
 /** Shares of grades by printing; undefined where the service has no count at all. */
 function populationShares(
-  dossier: Dossier,
+  confirmed: readonly ConfirmedCount[],
   { id, grades }: PricedService,
-  on: Day,
 ): ((printing: string) => readonly number[]) | undefined {
-  const limit = isoOf(on);
-  const rows = rowsOf(dossier, 'population.csv', (cell) => ({
-    service: cell('service'),
-    asOf: cell('as_of'),
-    printing: cell('printing'),
-    at: grades.indexOf(cell('grade')),
-    count: Number(cell('count')),
-  })).filter(({ service, asOf, at }) => service === id && asOf <= limit && at >= 0);
-  const newest = rows
-    .map(({ asOf }) => asOf)
-    .sort()
-    .at(-1);
   const counts = new Map<string, number[]>();
-  for (const { asOf, printing, at, count } of rows) {
-    if (asOf !== newest || printing === '') continue;
+  for (const { service, printings, grade, count } of confirmed) {
+    const [printing, another] = printings;
+    const at = grades.indexOf(grade);
+    if (service !== id || at < 0 || printing === undefined || another !== undefined) continue;
     const own = counts.get(printing) ?? grades.map(() => 0);
     own[at] = (own[at] as number) + count;
     counts.set(printing, own);

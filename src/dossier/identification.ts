@@ -12,7 +12,10 @@ import {
   wordsReader,
 } from '../catalogue/index.ts';
 import { measuredOf } from './measured-traits.ts';
-import type { Dossier, Table } from './types.ts';
+import { addShared, newestCounts } from './newest-counts.ts';
+import { rowsOf } from './rows-of.ts';
+import { type Stands, standingOf } from './standing.ts';
+import type { Dossier } from './types.ts';
 
 /** What a dossier knows that tells its printings apart, as it stood on a day (ISO 8601, or later). */
 export function knownOf(dossier: Dossier, day: string, graded: boolean): Known {
@@ -23,16 +26,6 @@ export function knownOf(dossier: Dossier, day: string, graded: boolean): Known {
     about: aboutOf(dossier, day, graded),
     others: [],
   };
-}
-
-/** The printings that a cell names: several with `|`, a whole by its parts, a given-up id by its new one. */
-export function printingsIn({ evidence, forwards }: Dossier, cell: string): readonly string[] {
-  const ids = cell.split('|').map((part) => forwards.get(part.trim()) ?? part.trim());
-  return ids.flatMap((id) => {
-    const parts = evidence.printings.filter((one) => one.part_of === id);
-    if (parts.length > 0) return parts.map((one) => one.id);
-    return evidence.printings.some((one) => one.id === id) ? [id] : [];
-  });
 }
 
 /** A reader of sellers' words and labels for the words of a dossier's traits. */
@@ -46,29 +39,38 @@ export function readerOf({ evidence }: Dossier, known: Known): WordsReader {
  * say, and what it is called.
  */
 export function seenOf(dossier: Dossier, copy: string, read: WordsReader): Seen {
-  const rows = rowsOf(dossier, 'desk/copies.csv').filter((row) => row('id') === copy);
-  const named = rows.flatMap((row) => printingsIn(dossier, row('printing')));
+  const rows = rowsOf(dossier, 'desk/copies.csv', (cell) => cell).filter(
+    (row) => row('id') === copy,
+  );
+  const stands = standingOf(dossier);
+  const named = rows.flatMap((row) => stands(row('printing')));
   const said = rows.flatMap((row) => [
     ...read(`${row('described_as')} ${row('listing')}`, 'listing'),
     ...read(row('label'), 'label'),
   ]);
-  const readings = rowsOf(dossier, 'desk/observations.csv').flatMap((row): readonly Reading[] => {
-    const value = readValue(row('value'));
-    if (row('copy') !== copy || row('trait') === '' || row('value') === '' || !value.ok) return [];
-    const sees = row('sees');
-    return [
-      { trait: row('trait'), value: value.value, sees: isLook(sees) ? sees : null, sd: null },
-    ];
-  });
+  const readings = rowsOf(dossier, 'desk/observations.csv', (cell) => cell).flatMap(
+    (row): readonly Reading[] => {
+      const value = readValue(row('value'));
+      if (row('copy') !== copy || row('trait') === '' || row('value') === '' || !value.ok)
+        return [];
+      const sees = row('sees');
+      return [
+        { trait: row('trait'), value: value.value, sees: isLook(sees) ? sees : null, sd: null },
+      ];
+    },
+  );
   const measured = measuredOf(dossier.documents.get(`desk/examinations/${copy}.json`));
   return { readings: [...readings, ...measured, ...said], named: [...new Set(named)] };
 }
 
 function traitRowsOf(dossier: Dossier): TraitRow[] {
-  const kinds = new Set(rowsOf(dossier, 'counterfeits.csv').map((row) => row('id')));
-  return rowsOf(dossier, 'traits.csv').flatMap((row): readonly TraitRow[] => {
+  const stands = standingOf(dossier);
+  const kinds = new Set(
+    rowsOf(dossier, 'counterfeits.csv', (cell) => cell).map((row) => row('id')),
+  );
+  return rowsOf(dossier, 'traits.csv', (cell) => cell).flatMap((row): readonly TraitRow[] => {
     const value = readValue(row('value'));
-    const of = kinds.has(row('of')) ? [row('of')] : wholeOrOne(dossier, row('of'));
+    const of = kinds.has(row('of')) ? [row('of')] : wholeOrOne(stands, row('of'));
     if (row('trait') === '' || row('value') === '' || !value.ok || of.length === 0) return [];
     const sees = row('sees');
     const look = isLook(sees) ? sees : null;
@@ -99,18 +101,21 @@ function sizeRows({ manifest, evidence }: Dossier): TraitRow[] {
 }
 
 /** Of one of several, not known which, nothing is known of either. */
-function wholeOrOne(dossier: Dossier, cell: string): readonly string[] {
-  return cell.includes('|') ? [] : printingsIn(dossier, cell);
+function wholeOrOne(stands: Stands, cell: string): readonly string[] {
+  return cell.includes('|') ? [] : stands(cell);
 }
 
 function counterfeitsOf(dossier: Dossier, day: string): CounterfeitKind[] {
-  return rowsOf(dossier, 'counterfeits.csv').flatMap((row): readonly CounterfeitKind[] => {
-    const kind = row('kind');
-    const since = row('known_since').slice(0, 4);
-    const later = /^\d{4}$/.test(since) && day !== '' && since > day.slice(0, 4);
-    if ((kind !== 'counterfeit' && kind !== 'alteration') || later) return [];
-    return [{ id: row('id'), printings: printingsIn(dossier, row('printing')), kind }];
-  });
+  const stands = standingOf(dossier);
+  return rowsOf(dossier, 'counterfeits.csv', (cell) => cell).flatMap(
+    (row): readonly CounterfeitKind[] => {
+      const kind = row('kind');
+      const since = row('known_since').slice(0, 4);
+      const later = /^\d{4}$/.test(since) && day !== '' && since > day.slice(0, 4);
+      if ((kind !== 'counterfeit' && kind !== 'alteration') || later) return [];
+      return [{ id: row('id'), printings: stands(row('printing')), kind }];
+    },
+  );
 }
 
 /**
@@ -118,56 +123,29 @@ function counterfeitsOf(dossier: Dossier, day: string): CounterfeitKind[] {
  * copy in a slab is met as graded copies are.
  */
 function aboutOf(dossier: Dossier, day: string, graded: boolean): ReadonlyMap<string, number> {
+  const stands = standingOf(dossier);
   const until = (date: string) => day === '' || date === '' || date <= day;
   const supply = new Map<string, number>();
-  for (const row of rowsOf(dossier, 'supply.csv')) {
+  for (const row of rowsOf(dossier, 'supply.csv', (cell) => cell)) {
     const count = Number(row(graded ? 'graded' : 'raw')) || 0;
-    if (until(row('as_of'))) add(supply, printingsIn(dossier, row('printing')), count);
+    if (until(row('as_of'))) addShared(supply, stands(row('printing')), count);
   }
   const sold = new Map<string, number>();
-  for (const row of rowsOf(dossier, 'sales.csv')) {
+  for (const row of rowsOf(dossier, 'sales.csv', (cell) => cell)) {
     const alike = (row('service') !== '') === graded;
-    if (until(row('date')) && alike) add(sold, printingsIn(dossier, row('printing')), 1);
+    if (until(row('date')) && alike) addShared(sold, stands(row('printing')), 1);
   }
+  const population = new Map<string, number>();
+  for (const { printings, count } of newestCounts(dossier, day))
+    addShared(population, printings, count);
   const counts: readonly Counts[] = [
     // How far these go astray: Judgement, no source.
     { by: supply, sd: 0.4 },
     { by: sold, sd: 0.5 },
-    { by: populationOf(dossier, until), sd: graded ? 0.4 : 0.9 },
+    { by: population, sd: graded ? 0.4 : 0.9 },
   ];
   return expectedNumbers(
     dossier.evidence.printings.map(({ id }) => id),
     counts,
   );
-}
-
-/** Graded copies by printing at the newest report of each service, of labels that are matched. */
-function populationOf(
-  dossier: Dossier,
-  until: (date: string) => boolean,
-): ReadonlyMap<string, number> {
-  const rows = rowsOf(dossier, 'population.csv').filter((row) => until(row('as_of')));
-  const newest = new Map<string, string>();
-  for (const row of rows) {
-    const day = newest.get(row('service')) ?? '';
-    if (row('as_of') > day) newest.set(row('service'), row('as_of'));
-  }
-  const counts = new Map<string, number>();
-  for (const row of rows) {
-    if (row('as_of') !== newest.get(row('service')) || row('printing') === '') continue;
-    add(counts, printingsIn(dossier, row('printing')), Number(row('count')) || 0);
-  }
-  return counts;
-}
-
-function add(counts: Map<string, number>, ids: readonly string[], count: number): void {
-  for (const id of ids) counts.set(id, (counts.get(id) ?? 0) + count / ids.length);
-}
-
-type Row = (column: string) => string;
-
-function rowsOf({ tables }: Dossier, file: string): Row[] {
-  const table: Table | undefined = tables.get(file);
-  if (table === undefined) return [];
-  return [...table.rows()].map((row) => (column) => table.value(row, column));
 }

@@ -8,10 +8,10 @@ export {
   gradeSettingOf,
 } from './desk.ts';
 export { freshDossier } from './fresh.ts';
-export { knownOf, printingsIn, readerOf, seenOf } from './identification.ts';
-export { lastDay, newestDay } from './market-rows.ts';
+export { knownOf, readerOf, seenOf } from './identification.ts';
 export { changesBetween, mergeTables } from './merge.ts';
 export { isSafeName } from './names.ts';
+export { newestDay } from './newest-day.ts';
 export { type ReadRecords, recordsOf } from './population.ts';
 export { type DossierPrices, type Home, homeOf, pricesIn } from './price-ground.ts';
 export { readDossier } from './read.ts';

@@ -1,9 +1,11 @@
 import type { Block, Offer, Records, Seen } from '../population/index.ts';
-import { daysOf, type Stands } from './cell-meaning.ts';
+import { daysOf } from './cell-meaning.ts';
 import { FaultList } from './faults.ts';
+import { DATED, newestIn } from './newest-day.ts';
 import { reportsOf } from './reports.ts';
 import { rankOf } from './schema.ts';
 import { servicesOf } from './services.ts';
+import { type Stands, standingOf } from './standing.ts';
 import type { Dossier, Fault, Table } from './types.ts';
 
 /** What populations are computed from, and all that is wrong with the dossier. */
@@ -31,9 +33,7 @@ export function recordsOf(dossier: Dossier): ReadRecords {
     offers: offersOf(dossier.tables.get('supply.csv'), stands),
     newestDay: Math.max(
       ...read.reports.map(({ day }) => day),
-      ...['sales.csv', 'sightings.csv', 'rates.csv'].map((file) =>
-        newestIn(dossier.tables.get(file)),
-      ),
+      ...DATED.map((file) => newestIn(dossier.tables.get(file), 'date')),
     ),
   };
   return { records, faults: together(dossier.faults, faults.sorted()) };
@@ -47,38 +47,6 @@ function together(some: readonly Fault[], others: readonly Fault[]): Fault[] {
       rankOf(a.file) - rankOf(b.file) ||
       (a.file < b.file ? -1 : a.file > b.file ? 1 : place(a) - place(b)),
   );
-}
-
-function standingOf({ forwards, evidence }: Dossier): Stands {
-  const parts = new Map<string, string[]>();
-  const known = new Set(evidence.printings.map(({ id }) => id));
-  for (const { id, part_of: whole } of evidence.printings)
-    if (whole !== undefined) parts.set(whole, [...(parts.get(whole) ?? []), id]);
-  const remembered = new Map<string, readonly string[]>();
-  return (cell) => {
-    const before = remembered.get(cell);
-    if (before !== undefined) return before;
-    const ids = cell.split('|').map((id) => forwards.get(id.trim()) ?? id.trim());
-    const all = [...new Set(ids.flatMap((id) => (known.has(id) ? id : (parts.get(id) ?? []))))];
-    remembered.set(cell, all);
-    return all;
-  };
-}
-
-function newestIn(table: Table | undefined): number {
-  let newest = Number.NEGATIVE_INFINITY;
-  if (table === undefined) return newest;
-  const remembered = new Map<string, number>();
-  for (const row of table.rows()) {
-    const cell = table.value(row, 'date');
-    let day = remembered.get(cell);
-    if (day === undefined) {
-      day = daysOf(cell)?.last ?? Number.NEGATIVE_INFINITY;
-      remembered.set(cell, day);
-    }
-    if (day > newest && day < Number.POSITIVE_INFINITY) newest = day;
-  }
-  return newest;
 }
 
 function blocksOf(table: Table | undefined): Block[] {

@@ -8,8 +8,9 @@ import {
   ratesOf,
   usableSales,
 } from '../market/index.ts';
-import { gradedBy, newestDay, pricedPrintings, rateRowsOf, saleRowsOf } from './market-rows.ts';
-import { rowsOf } from './rows-of.ts';
+import { gradedBy, pricedPrintings, rateRowsOf, saleRowsOf } from './market-rows.ts';
+import { addShared, newestCounts } from './newest-counts.ts';
+import { newestDay } from './newest-day.ts';
 import type { Dossier } from './types.ts';
 
 /** Where the collector lives and reckons. */
@@ -80,20 +81,10 @@ export function pricesIn(dossier: Dossier, on: Day | null): DossierPrices | unde
   };
 }
 
-/** Graded copies by printing, of labels that are matched to one, at each service's newest report. */
+/** Graded copies by printing, of labels that are matched; those without a copy are not known. */
 function gradedCounts(dossier: Dossier, on: Day): Map<string, number> {
-  const limit = isoOf(on);
-  const rows = rowsOf(dossier, 'population.csv', (cell) => ({
-    service: cell('service'),
-    asOf: cell('as_of'),
-    printing: cell('printing'),
-    count: Number(cell('count')),
-  })).filter(({ asOf, printing, count }) => asOf <= limit && printing !== '' && count > 0);
-  const newest = new Map<string, string>();
-  for (const { service, asOf } of rows)
-    if (asOf > (newest.get(service) ?? '')) newest.set(service, asOf);
   const graded = new Map<string, number>();
-  for (const { service, asOf, printing, count } of rows)
-    if (asOf === newest.get(service)) graded.set(printing, (graded.get(printing) ?? 0) + count);
+  for (const { printings, count } of newestCounts(dossier, isoOf(on)))
+    if (count > 0) addShared(graded, printings, count);
   return graded;
 }

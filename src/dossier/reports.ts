@@ -1,6 +1,7 @@
 import type { Report, Service } from '../population/index.ts';
-import { daysOf, type Stands } from './cell-meaning.ts';
+import { daysOf } from './cell-meaning.ts';
 import { FATE, type FaultList } from './faults.ts';
+import type { Stands } from './standing.ts';
 import type { Table } from './types.ts';
 
 /** A count above this is taken for a slip of the pen: no service has graded as many of one card. */

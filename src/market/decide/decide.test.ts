@@ -63,7 +63,6 @@ const tier = (over: Partial<Tier> = {}): Tier => ({
   upcharge: null,
   minCopies: 2,
   postage: euros(10),
-  ungradedFee: null,
   days: 60,
   ...over,
 });

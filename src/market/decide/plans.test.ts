@@ -13,7 +13,6 @@ const tier = (name: string, minCopies: number, fee: number, postage: number): Ti
   upcharge: null,
   minCopies,
   postage: euros(postage),
-  ungradedFee: null,
   days: 60,
 });
 

@@ -60,8 +60,6 @@ export interface Tier {
   readonly minCopies: number;
   /** Back and out, once a batch. */
   readonly postage: Money;
-  /** What a copy that comes back without a grade costs. */
-  readonly ungradedFee: Money | null;
   /** How long it takes; null where not entered. */
   readonly days: number | null;
 }
