@@ -12,7 +12,7 @@ export { ciede2000, type Lab } from './colour/ciede2000.ts';
 export { type Difference, differenceFrom } from './colour/difference.ts';
 export { type ChartFound, findChart } from './colour/grid/find-chart.ts';
 export type { Comparison, Finding } from './compare/finding.ts';
-export { type Seen, seenOf } from './compare/seen.ts';
+export { type Seen, seenAt, seenOf } from './compare/seen.ts';
 export { compareSpecimens } from './compare/specimen.ts';
 export { compareWithReferences } from './compare/with-references.ts';
 export type { BoxMm, Defect, DefectKind, DefectSd } from './defects.ts';

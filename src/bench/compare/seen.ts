@@ -2,6 +2,7 @@ import type { Defect } from '../defects.ts';
 import type { FaceAnswer } from '../examine/types.ts';
 import { type CardMap, cardMapOf } from '../geometry/card-map.ts';
 import type { SizeMm } from '../geometry/points.ts';
+import type { Outline } from '../outline/types.ts';
 import type { Picture } from '../picture.ts';
 
 /** One face of a copy in a picture, outlined. */
@@ -16,16 +17,22 @@ export interface Seen {
 }
 
 /** A measured face as comparisons take it, at the size told; null where its outline is not sure. */
-export function seenOf(
+export function seenOf(picture: Picture, face: FaceAnswer, sizeMm: SizeMm): Seen | null {
+  const { outline, trouble } = face;
+  return !outline || trouble || outline.p < 0.5 ? null : seenAt(picture, outline, face, sizeMm);
+}
+
+/** A face within an outline as comparisons take it, at the size told. */
+export function seenAt(
   picture: Picture,
-  { outline, trouble, size, defects }: FaceAnswer,
+  { corners, covariance, lens }: Outline,
+  { size, defects }: Pick<FaceAnswer, 'size' | 'defects'>,
   sizeMm: SizeMm,
-): Seen | null {
-  if (!outline || trouble || outline.p < 0.5) return null;
-  const map = cardMapOf(outline.corners, sizeMm, outline.lens);
-  const [[x0, y0], [x1, y1]] = outline.corners;
+): Seen {
+  const map = cardMapOf(corners, sizeMm, lens);
+  const [[x0, y0], [x1, y1]] = corners;
   const pxPerMm = Math.hypot(x1 - x0, y1 - y0) / sizeMm[0];
-  const variances = Array.from({ length: 8 }, (_, i) => outline.covariance[i * 9 + i] as number);
+  const variances = Array.from({ length: 8 }, (_, i) => covariance[i * 9 + i] as number);
   const sdPx = Math.sqrt(variances.reduce((a, b) => a + b, 0) / 8);
   const measured =
     size?.from === 'dpi' && size.sdMm ? { mm: size.mm, sd: Math.max(...size.sdMm) } : null;

@@ -1,5 +1,5 @@
 import type { PointPx } from '../geometry/points.ts';
-import { lightTable } from '../light/srgb.ts';
+import { lightAt } from '../light/light-at.ts';
 import type { Picture } from '../picture.ts';
 import { type Figure, seenCorners, seenPoint } from './figure.ts';
 
@@ -142,26 +142,7 @@ function change(picture: Picture, { at, a, b }: TipPx, [u, v, nu, nv]: Place): v
 }
 
 /** Square root of the light at a point between the pixels. */
-function light(
-  { samples, width, height }: Picture,
-  x: number,
-  y: number,
-  into: Float64Array,
-): void {
-  const table = lightTable({ samples });
-  const px = Math.min(Math.max(x, 0), width - 1.001);
-  const py = Math.min(Math.max(y, 0), height - 1.001);
-  const left = px | 0;
-  const top = py | 0;
-  const u = px - left;
-  const v = py - top;
-  const i = (top * width + left) * 3;
-  const j = i + width * 3;
-  for (let c = 0; c < 3; c++)
-    into[c] = Math.sqrt(
-      (1 - u) * (1 - v) * (table[samples[i + c] as number] as number) +
-        u * (1 - v) * (table[samples[i + 3 + c] as number] as number) +
-        (1 - u) * v * (table[samples[j + c] as number] as number) +
-        u * v * (table[samples[j + 3 + c] as number] as number),
-    );
+function light(picture: Picture, x: number, y: number, into: Float64Array): void {
+  lightAt(picture, x, y, into);
+  for (let c = 0; c < 3; c++) into[c] = Math.sqrt(into[c] as number);
 }

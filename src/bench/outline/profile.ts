@@ -1,4 +1,4 @@
-import { lightTable } from '../light/srgb.ts';
+import { lightAt } from '../light/light-at.ts';
 import type { Picture } from '../picture.ts';
 import { type Figure, seenPoint } from './figure.ts';
 
@@ -14,6 +14,7 @@ export interface Profile {
 const PLACES = 96;
 const STEP = 0.5;
 
+const point = new Float64Array(3);
 const taken = [0, 1, 2].map(() => new Float64Array(PLACES));
 
 /**
@@ -50,25 +51,9 @@ function placeAt(figure: Figure, side: number, t: number): [number, number, numb
   return [x, y, (by - ay) / length, -(bx - ax) / length];
 }
 
-function take({ samples, width, height }: Picture, x: number, y: number, k: number): void {
-  const table = lightTable({ samples });
-  const px = Math.min(Math.max(x, 0), width - 1.001);
-  const py = Math.min(Math.max(y, 0), height - 1.001);
-  const left = px | 0;
-  const top = py | 0;
-  const u = px - left;
-  const v = py - top;
-  const i = (top * width + left) * 3;
-  const j = i + width * 3;
-  for (let c = 0; c < 3; c++) {
-    const above =
-      (1 - u) * (table[samples[i + c] as number] as number) +
-      u * (table[samples[i + 3 + c] as number] as number);
-    const below =
-      (1 - u) * (table[samples[j + c] as number] as number) +
-      u * (table[samples[j + 3 + c] as number] as number);
-    (taken[c] as Float64Array)[k] = (1 - v) * above + v * below;
-  }
+function take(picture: Picture, x: number, y: number, k: number): void {
+  lightAt(picture, x, y, point);
+  for (let c = 0; c < 3; c++) (taken[c] as Float64Array)[k] = point[c] as number;
 }
 
 function middleMean(values: Float64Array): number {

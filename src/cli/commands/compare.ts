@@ -1,7 +1,6 @@
 import {
   type Comparison,
   cardAlone,
-  cardMapOf,
   compareSpecimens,
   compareWithReferences,
   faceOf,
@@ -10,6 +9,7 @@ import {
   printProcessOf,
   type Seen,
   type SizeMm,
+  seenAt,
 } from '../../bench/index.ts';
 import { cardIn, dpiOf } from '../examine/job.ts';
 import { writeJson } from '../json.ts';
@@ -125,20 +125,13 @@ async function seenIn(file: string, options: CompareOptions): Promise<Shown> {
 
 function faceIn(file: string, picture: Picture, told: SizeMm | null, dpi: number | null): Seen {
   const known = { sizeMm: told, dpi, raking: [] };
-  const { outline, trouble, whyNot, size, defects } = faceOf(picture, known);
+  const face = faceOf(picture, known);
+  const { outline, trouble, whyNot } = face;
   if (!outline || trouble)
     throw new WrongCall(`${file}: ${whyNot ?? 'no outline of a card was found.'}`);
   const sizeMm: SizeMm =
     outline.sizeMm ?? ([outline.aspect * USUAL_HEIGHT_MM, USUAL_HEIGHT_MM] as const);
-  const map = cardMapOf(outline.corners, sizeMm, outline.lens);
-  const [x0, y0] = outline.corners[0];
-  const [x1, y1] = outline.corners[1];
-  const pxPerMm = Math.hypot(x1 - x0, y1 - y0) / sizeMm[0];
-  const variances = Array.from({ length: 8 }, (_, i) => outline.covariance[i * 9 + i] as number);
-  const sdPx = Math.sqrt(variances.reduce((a, b) => a + b, 0) / 8);
-  const measured =
-    size?.from === 'dpi' && size.sdMm ? { mm: size.mm, sd: Math.max(...size.sdMm) } : null;
-  return { picture, map, cornerSdMm: sdPx / pxPerMm, measured, defects };
+  return seenAt(picture, outline, face, sizeMm);
 }
 
 /** A comparison as `compare --json` prints it. */
