@@ -1,6 +1,5 @@
-import { writeFile } from 'node:fs/promises';
-import { decisionsIn, pricesIn } from '../../dossier/index.ts';
-import { dayFrom, isoOf } from '../../evidence/index.ts';
+import { decisionsIn } from '../../dossier/index.ts';
+import { isoOf } from '../../evidence/index.ts';
 import {
   bestBatches,
   bestPurchases,
@@ -10,13 +9,12 @@ import {
   digitsOf,
   pricesOf,
 } from '../../market/index.ts';
-import { dossierIn } from '../dossier.ts';
 import { writeJson } from '../json.ts';
+import { pricedIn } from '../priced.ts';
 import { calledIn } from '../report/called.ts';
 import { type Decided, decisionReport } from '../report/decision.ts';
-import { faultsReport } from '../report/faults.ts';
 import type { Terminal } from '../terminal.ts';
-import { WrongCall } from '../wrong-call.ts';
+import { writeAsked } from '../written.ts';
 
 /** What `decide` was called with. */
 export interface DecideOptions {
@@ -36,12 +34,8 @@ export async function decide(
   { json = false, on, budget, calendar, seed = 1 }: DecideOptions,
   terminal: Terminal,
 ): Promise<0 | 1> {
-  const dossier = await dossierIn(folder);
+  const { dossier, found } = await pricedIn(folder, on, terminal);
   const { evidence, faults } = dossier;
-  if (faults.length > 0) terminal.say(faultsReport(faults, terminal.width));
-  const found = pricesIn(dossier, on === undefined ? null : dayFrom(on));
-  if (found === undefined)
-    throw new WrongCall('No sale, sighting, population or rate has a day: tell one with --on.');
   const from = decisionsIn(dossier, found, pricesOf(found.ground, seed));
   const decisions = decideAll(from.ground, from.bids);
   const decided: Decided = {
@@ -52,7 +46,7 @@ export async function decide(
     assumed: [...found.assumed, ...from.assumed],
   };
   const called = calledIn(evidence);
-  if (calendar !== undefined) await writeFile(calendar, calendarIn(decided, called.printing));
+  if (calendar !== undefined) await writeAsked(calendar, calendarIn(decided, called.printing));
   if (json) await writeJson(answerOf(decided, seed), terminal);
   else
     for (const part of decisionReport(decided, called, terminal.width)) await terminal.write(part);

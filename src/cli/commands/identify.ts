@@ -6,14 +6,14 @@ import {
 } from '../../catalogue/index.ts';
 import { type Dossier, knownOf, newestDay, readerOf, seenOf } from '../../dossier/index.ts';
 import { isoOf } from '../../evidence/index.ts';
-import { replaceFile } from '../../host/index.ts';
-import { dossierIn, reasonOf } from '../dossier.ts';
+import { dossierIn } from '../dossier.ts';
 import { writeJson } from '../json.ts';
 import { calledIn } from '../report/called.ts';
 import { identifiedReport } from '../report/identified.ts';
 import { keyReport } from '../report/key.ts';
 import { keyPage } from '../report/key-page.ts';
 import type { Terminal } from '../terminal.ts';
+import { writeAsked } from '../written.ts';
 import { WrongCall } from '../wrong-call.ts';
 
 /** What `identify` was called with. */
@@ -77,10 +77,7 @@ async function writeKey(
   const called = calledIn(dossier.evidence).printing;
   const around = { title: dossier.manifest.title, day, called };
   if (out !== undefined) {
-    const page = new TextEncoder().encode(keyPage(key, around));
-    await replaceFile(out, page).catch((error: NodeJS.ErrnoException) => {
-      throw new WrongCall(`${out} cannot be written: ${reasonOf(error)}.`);
-    });
+    await writeAsked(out, keyPage(key, around));
     terminal.say(`Written: ${out}\n`);
   }
   if (json) await writeJson({ ...key, as_of: day }, terminal);

@@ -1,8 +1,5 @@
-import { mkdir } from 'node:fs/promises';
-import { dirname } from 'node:path';
 import { type CardMap, depthMapOf, type Relief } from '../../bench/index.ts';
-import { PictureFault, replaceFile } from '../../host/index.ts';
-import { reasonOf } from '../dossier.ts';
+import { PictureFault } from '../../host/index.ts';
 import { asStored, reliefDefectJson } from '../examine/answer.ts';
 import { type LampsMeasured, lampsMeasured } from '../examine/lamps.ts';
 import { setupIn } from '../examine/setup.ts';
@@ -10,6 +7,7 @@ import { reliefSheet } from '../findings/relief-sheet.ts';
 import { writeJson } from '../json.ts';
 import { reliefReport } from '../report/relief.ts';
 import type { Terminal } from '../terminal.ts';
+import { writeAsked } from '../written.ts';
 import { WrongCall } from '../wrong-call.ts';
 
 /** Measures dents from pictures under a moved lamp; answers 1 where the set cannot show any. */
@@ -42,13 +40,7 @@ export async function relief(
 /** Draws the relief into a file; nothing where the pictures tell no slopes, which the faults explain. */
 async function drawn(file: string, { slopes, defects }: Relief, map: CardMap): Promise<void> {
   if (!slopes) return;
-  const sheet = await reliefSheet(depthMapOf(slopes, map), defects, map.sizeMm);
-  try {
-    await mkdir(dirname(file), { recursive: true });
-    await replaceFile(file, new TextEncoder().encode(sheet));
-  } catch (error) {
-    throw new WrongCall(`${file} cannot be written: ${reasonOf(error as NodeJS.ErrnoException)}.`);
-  }
+  await writeAsked(file, await reliefSheet(depthMapOf(slopes, map), defects, map.sizeMm));
 }
 
 async function lampsOr(file: string): Promise<LampsMeasured> {

@@ -1,11 +1,9 @@
-import { type DossierPrices, pricesIn } from '../../dossier/index.ts';
-import { dayFrom, isoOf } from '../../evidence/index.ts';
-import { now } from '../../host/index.ts';
+import type { DossierPrices } from '../../dossier/index.ts';
+import { isoOf } from '../../evidence/index.ts';
 import { backTest, type Prices, pricesOf } from '../../market/index.ts';
-import { dossierIn } from '../dossier.ts';
 import { writeJson } from '../json.ts';
+import { pricedIn } from '../priced.ts';
 import { calledIn } from '../report/called.ts';
-import { faultsReport } from '../report/faults.ts';
 import { valueReport } from '../report/value.ts';
 import type { Terminal } from '../terminal.ts';
 import { WrongCall } from '../wrong-call.ts';
@@ -27,18 +25,10 @@ export async function value(
   { json = false, on, printing, seed = 1 }: ValueOptions,
   terminal: Terminal,
 ): Promise<0 | 1> {
-  const dossier = await dossierIn(folder);
+  const { dossier, found } = await pricedIn(folder, on, terminal);
   const { evidence, faults } = dossier;
-  if (faults.length > 0) terminal.say(faultsReport(faults, terminal.width));
-  const found = pricesIn(dossier, on === undefined ? null : dayFrom(on));
-  if (found === undefined)
-    throw new WrongCall('No sale, sighting, population or rate has a day: tell one with --on.');
   if (printing !== undefined && !found.ground.printings.some(({ id }) => id === printing))
     throw new WrongCall(`${printing} is no printing of this dossier.`);
-  if (isoOf(found.ground.on) > now().slice(0, 10))
-    terminal.say(
-      `The newest day in the dossier, ${isoOf(found.ground.on)}, is still to come: look for a day that was mistyped, or tell a day with --on.\n`,
-    );
   const prices = pricesOf(found.ground, seed);
   if (json) await writeJson(answerOf(found, prices, seed), terminal);
   else

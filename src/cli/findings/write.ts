@@ -1,9 +1,7 @@
-import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { cardMapOf, type FaceAnswer, type Picture, rectified } from '../../bench/index.ts';
-import { jpegOf, replaceFile } from '../../host/index.ts';
-import { reasonOf } from '../dossier.ts';
-import { WrongCall } from '../wrong-call.ts';
+import { jpegOf } from '../../host/index.ts';
+import { writeAsked } from '../written.ts';
 import { findingsSheet, GROUND_MM } from './sheet.ts';
 
 /** Pixels a millimetre that a drawing shows at most. */
@@ -29,11 +27,6 @@ export async function writeFindings(
   const sheet = findingsSheet(face, address, name);
   if (sheet === null) return null;
   const file = join(folder, `${name}.svg`);
-  try {
-    await mkdir(folder, { recursive: true });
-    await replaceFile(file, new TextEncoder().encode(sheet));
-  } catch (error) {
-    throw new WrongCall(`${file} cannot be written: ${reasonOf(error as NodeJS.ErrnoException)}.`);
-  }
+  await writeAsked(file, sheet);
   return file;
 }
