@@ -1,0 +1,1 @@
+export * from './spoken/index.ts';
