@@ -1,7 +1,8 @@
 import { sharesAmong } from '../bench/index.ts';
 import { type Day, isoOf } from '../evidence/index.ts';
 import type { GradeChances, PricedService } from '../market/index.ts';
-import { type ConfirmedCount, newestCounts } from './newest-counts.ts';
+import type { GradeCount } from '../population/index.ts';
+import { newestCounts } from './newest-counts.ts';
 import type { Dossier } from './types.ts';
 
 /** The chances of a copy's grades at each service, by its id and what it may be. */
@@ -20,8 +21,8 @@ export function gradeChancesIn(
   services: readonly PricedService[],
   on: Day,
 ): ToGradeChances {
-  const confirmed = newestCounts(dossier, isoOf(on));
-  const shares = new Map(services.map((one) => [one.id, populationShares(confirmed, one)]));
+  const counted = newestCounts(dossier, isoOf(on));
+  const shares = new Map(services.map((one) => [one.id, populationShares(counted, one)]));
   return (copy, printings) =>
     services.flatMap((service): GradeChances[] => {
       const examined = examinedGrade(dossier, copy, service);
@@ -38,14 +39,13 @@ export function gradeChancesIn(
 
 /** Shares of grades by printing; undefined where the service has no count at all. */
 function populationShares(
-  confirmed: readonly ConfirmedCount[],
+  counted: readonly GradeCount[],
   { id, grades }: PricedService,
 ): ((printing: string) => readonly number[]) | undefined {
   const counts = new Map<string, number[]>();
-  for (const { service, printings, grade, count } of confirmed) {
-    const [printing, another] = printings;
+  for (const { service, printing, grade, count } of counted) {
     const at = grades.indexOf(grade);
-    if (service !== id || at < 0 || printing === undefined || another !== undefined) continue;
+    if (service !== id || at < 0) continue;
     const own = counts.get(printing) ?? grades.map(() => 0);
     own[at] = (own[at] as number) + count;
     counts.set(printing, own);

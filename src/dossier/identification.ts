@@ -136,8 +136,8 @@ function aboutOf(dossier: Dossier, day: string, graded: boolean): ReadonlyMap<st
     if (until(row('date')) && alike) addShared(sold, stands(row('printing')), 1);
   }
   const population = new Map<string, number>();
-  for (const { printings, count } of newestCounts(dossier, day))
-    addShared(population, printings, count);
+  for (const { printing, count } of newestCounts(dossier, day))
+    addShared(population, [printing], count);
   const counts: readonly Counts[] = [
     // How far these go astray: Judgement, no source.
     { by: supply, sd: 0.4 },

@@ -1,41 +1,23 @@
-import { rowsOf } from './rows-of.ts';
-import { standingOf } from './standing.ts';
+import { type GradeCount, gradeCountsOf } from '../population/index.ts';
+import { daysOf } from './cell-meaning.ts';
+import { recordsOf } from './population.ts';
 import type { Dossier } from './types.ts';
 
-/** Copies of one grade under one confirmed label. */
-export interface ConfirmedCount {
-  readonly service: string;
-  /** What the label was matched to; several share the count. */
-  readonly printings: readonly string[];
-  readonly grade: string;
-  readonly count: number;
-}
+const counted = new WeakMap<Dossier, Map<string, readonly GradeCount[]>>();
 
 /**
- * The counts of each service's newest report up to a day, of labels that are matched.
+ * The graded copies of each printing by grade, in each service's newest report up to a day, counted
+ * once for a dossier and a day: prices, identification and decisions all ask.
  *
  * @param day ISO 8601; empty for no limit
  */
-export function newestCounts(dossier: Dossier, day: string): ConfirmedCount[] {
-  const stands = standingOf(dossier);
-  const rows = rowsOf(dossier, 'population.csv', (cell) => ({
-    service: cell('service'),
-    asOf: cell('as_of'),
-    printing: cell('printing'),
-    grade: cell('grade'),
-    count: Number(cell('count')) || 0,
-  })).filter(({ asOf }) => day === '' || asOf === '' || asOf <= day);
-  const newest = new Map<string, string>();
-  for (const { service, asOf } of rows)
-    if (asOf > (newest.get(service) ?? '')) newest.set(service, asOf);
-  return rows
-    .filter(({ service, asOf, printing }) => asOf === newest.get(service) && printing !== '')
-    .map(({ service, printing, grade, count }) => ({
-      service,
-      printings: stands(printing),
-      grade,
-      count,
-    }));
+export function newestCounts(dossier: Dossier, day: string): readonly GradeCount[] {
+  const before = counted.get(dossier)?.get(day);
+  if (before !== undefined) return before;
+  const on = day === '' ? Number.POSITIVE_INFINITY : (daysOf(day)?.last ?? Number.NaN);
+  const counts = gradeCountsOf(recordsOf(dossier).records, dossier.evidence, on);
+  counted.set(dossier, (counted.get(dossier) ?? new Map()).set(day, counts));
+  return counts;
 }
 
 /** Adds a count to each of several in equal shares. */

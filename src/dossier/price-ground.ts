@@ -81,10 +81,10 @@ export function pricesIn(dossier: Dossier, on: Day | null): DossierPrices | unde
   };
 }
 
-/** Graded copies by printing, of labels that are matched; those without a copy are not known. */
+/** Graded copies by printing; those without a copy are not known. */
 function gradedCounts(dossier: Dossier, on: Day): Map<string, number> {
   const graded = new Map<string, number>();
-  for (const { printings, count } of newestCounts(dossier, isoOf(on)))
-    if (count > 0) addShared(graded, printings, count);
+  for (const { printing, count } of newestCounts(dossier, isoOf(on)))
+    if (count > 0) addShared(graded, [printing], count);
   return graded;
 }

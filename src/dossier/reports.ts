@@ -76,7 +76,21 @@ export function reportsOf(
   const reports = [...growing.values()]
     .map((one) => one.report())
     .sort((a, b) => (a.service < b.service ? -1 : a.service > b.service ? 1 : a.day - b.day));
-  return { services: [...services.values()], reports };
+  return { services: [...services.values()], reports: confirmedOnce(reports) };
+}
+
+/** A label that was matched in one report of a service stays matched in its later ones. */
+function confirmedOnce(reports: readonly Report[]): Report[] {
+  const known = new Map<string, readonly string[]>();
+  return reports.map((report) => {
+    const confirmed = report.labels.map((label, at) => {
+      const key = `${report.service}\n${label}`;
+      const said = report.confirmed[at] as readonly string[];
+      if (said.length > 0) known.set(key, said);
+      return said.length > 0 ? said : (known.get(key) ?? said);
+    });
+    return { ...report, confirmed };
+  });
 }
 
 /** Reads row by row; what the row before said is not looked up again. */

@@ -4,11 +4,10 @@ import { seenByOf } from './certificates.ts';
 import { extantOf } from './extant/extant.ts';
 import { dayText, fallsOf, growthOf } from './growth.ts';
 import { toldOf } from './labels/fields.ts';
-import { type Matching, matched } from './labels/match.ts';
 import { type Known, whyLow } from './low.ts';
-import { type Lumped, sharesOf } from './lumps.ts';
-import { type Series, seriesUpTo, type Tally, tallyOf } from './newest.ts';
+import type { Tally } from './newest.ts';
 import { lumpedRateOf, rateOf } from './rates.ts';
+import { membersOf, type Part, partOf, type Read, readsOf } from './reads.ts';
 import type {
   LabelMatch,
   Population,
@@ -18,17 +17,6 @@ import type {
   ServiceCount,
 } from './types.ts';
 
-/** One service's newest report with its labels matched. */
-interface Read {
-  readonly series: Series;
-  readonly matching: Matching;
-  readonly tallies: readonly Tally[];
-  /** By printing: its labels that are more likely its own than not. */
-  readonly homes: readonly (readonly number[])[];
-}
-
-/** From this probability on a printing is taken to be counted under a label. */
-const TAKEN = 0.5;
 /** Matches less likely than this are not listed. */
 const LISTED = 0.01;
 
@@ -40,12 +28,8 @@ const LISTED = 0.01;
 export function populationOf(records: Records, evidence: Evidence, on: number): Population {
   const told = toldOf(evidence);
   const seen = records.seen.filter(({ day }) => day <= on);
-  const series = seriesUpTo(records, on);
-  const reads = series.map((one): Read => {
-    const matching = matched(one.newest, told, seen);
-    const tallies = one.newest.labels.map((_, at) => tallyOf(one.newest, one.service, at));
-    return { series: one, matching, tallies, homes: homesOf(matching, told.ids.length) };
-  });
+  const reads = readsOf(records, told, seen, on);
+  const series = reads.map((read) => read.series);
   const services = told.ids.map((): ServiceCount[] => []);
   for (const read of reads) countService(read, reads, told.ids, services);
   const sightings = byPrinting(told.ids, seen);
@@ -94,19 +78,6 @@ function lookedAt(reads: readonly Read[], printing: number): Record<string, numb
   return Object.fromEntries(entries.filter(([, count]) => count > 0));
 }
 
-function homesOf({ held }: Matching, printings: number): number[][] {
-  const homes = Array.from({ length: printings }, (): number[] => []);
-  held.forEach((pairs, label) => {
-    for (const [printing, p] of pairs) if (p >= TAKEN) (homes[printing] as number[]).push(label);
-  });
-  return homes;
-}
-
-function membersOf({ held }: Matching, label: number): number[] {
-  const pairs = held[label] as ReadonlyMap<number, number>;
-  return [...pairs].flatMap(([printing, p]) => (p >= TAKEN ? printing : []));
-}
-
 /** The entries of one service, put to the printings that it lists. */
 function countService(
   read: Read,
@@ -137,44 +108,6 @@ function countService(
       off_scale: Object.assign({}, ...labels.map((label) => (tallies[label] as Tally).offScale)),
     });
   });
-}
-
-/** A printing's part of one label. */
-interface Part {
-  readonly tally: Tally;
-  readonly share: number;
-  readonly share95: Interval;
-  /** Share of the label's copies that are surely this printing's, as far as the match is sure. */
-  readonly sure: number;
-}
-
-function partOf(read: Read, reads: readonly Read[], label: number, printing: number): Part {
-  const tally = read.tallies[label] as Tally;
-  const members = membersOf(read.matching, label);
-  const sure = sureOf(read.matching.held[label] as ReadonlyMap<number, number>, printing);
-  if (members.length < 2) return { tally, share: 1, share95: [1, 1], sure };
-  const looked = read.matching.looked[label] as ReadonlyMap<number, number>;
-  const lump = members.map((one): Lumped => {
-    const apart = reads.flatMap((other) => (other === read ? [] : apartIn(other, one)));
-    const sum = apart.length > 0 ? apart.reduce((a, b) => a + b, 0) : undefined;
-    return { printing: one, looked: looked.get(one) ?? 0, apart: sum };
-  });
-  const share = sharesOf(lump).find((one) => one.printing === printing);
-  return { tally, share: share?.mean ?? 0, share95: share?.interval95 ?? [0, 1], sure };
-}
-
-/** Half of what others may have under the label is taken off. Judgement, no source. */
-function sureOf(held: ReadonlyMap<number, number>, printing: number): number {
-  let others = 0;
-  for (const [one, p] of held) if (one !== printing) others += p;
-  return (held.get(printing) ?? 0) / (1 + others / 2);
-}
-
-/** What a service counts of a printing that it lists apart from all others. */
-function apartIn({ homes, matching, tallies }: Read, printing: number): number[] {
-  return (homes[printing] as readonly number[]).flatMap((label) =>
-    membersOf(matching, label).length === 1 ? (tallies[label] as Tally).total : [],
-  );
 }
 
 function summed(parts: readonly Part[], learned: Shrinkage) {

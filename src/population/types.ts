@@ -128,6 +128,14 @@ export interface Extant {
   readonly cautions: readonly string[];
 }
 
+/** Copies of one printing at one grade of a service; under a lump an estimate. */
+export interface GradeCount {
+  readonly service: string;
+  readonly printing: string;
+  readonly grade: string;
+  readonly count: number;
+}
+
 /** That copies of a printing are counted under a label. */
 export interface LabelMatch {
   readonly service: string;
