@@ -74,7 +74,7 @@ export function worldOf(size: number, hardness: Hardness, seed: number): World {
   );
   return {
     evidence: evidenceOf(all.slice(0, size), random, rates),
-    records: { services, reports, blocks: [], seen, offers: [], newestDay: ON },
+    records: { services, reports, blocks: [], seen, offers: [], prices: new Map(), newestDay: ON },
     on: ON,
     labels,
     counts,
@@ -247,6 +247,7 @@ function lookOf(service: Service, label: string, printing: string, random: Chanc
     label,
     grade: '9',
     where: '',
+    serial: '',
     sold: false,
   };
 }

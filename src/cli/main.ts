@@ -85,7 +85,8 @@ function addResearch(program: Command, terminal: Terminal, end: (exit: Exit) => 
     .option('--add <file>', 'show what a pasted or saved report says; needs --service, --as-of')
     .option('--service <id>', 'the service of the report or letter')
     .option('--as-of <day>', 'the day on which the report was read', day)
-    .option('--write', 'with --add: write it to population.csv')
+    .option('--write', 'with --add or --claims: write it to the dossier')
+    .option('--claims', 'show the claims on releases that dated certificates make')
     .option('--letter', 'with --service: the letter that asks the service to mend its report')
     .option('--json', 'print JSON')
     .action(async (folder, options) =>

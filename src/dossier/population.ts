@@ -1,6 +1,9 @@
+import type { Day } from '../evidence/index.ts';
+import { ratesOf, usableSales } from '../market/index.ts';
 import type { Block, Offer, Records, Seen } from '../population/index.ts';
 import { daysOf } from './cell-meaning.ts';
 import { FaultList } from './faults.ts';
+import { rateRowsOf, saleRowsOf } from './market-rows.ts';
 import { DATED, newestIn } from './newest-day.ts';
 import { reportsOf } from './reports.ts';
 import { rankOf } from './schema.ts';
@@ -31,6 +34,7 @@ export function recordsOf(dossier: Dossier): ReadRecords {
     blocks: blocksOf(dossier.tables.get('certificates.csv')),
     seen,
     offers: offersOf(dossier.tables.get('supply.csv'), stands),
+    prices: rawPricesOf(dossier),
     newestDay: Math.max(
       ...read.reports.map(({ day }) => day),
       ...DATED.map((file) => newestIn(dossier.tables.get(file), 'date')),
@@ -71,6 +75,31 @@ function offersOf(table: Table | undefined, stands: Stands): Offer[] {
     const [raw, graded] = [Number(value('raw') || 0), Number(value('graded') || 0)];
     return { day, venue: value('venue'), printing, raw, graded };
   });
+}
+
+/** What raw copies of a printing were sold for, their middle, in euros at the rates of their days. */
+function rawPricesOf(dossier: Dossier): ReadonlyMap<string, number> {
+  const { sales } = usableSales(saleRowsOf(dossier), {
+    printings: new Set(dossier.evidence.printings.map(({ id }) => id)),
+    services: [],
+    rates: ratesOf(rateRowsOf(dossier)),
+    home: 'EUR',
+    on: Number.POSITIVE_INFINITY as Day,
+  });
+  const byPrinting = new Map<string, number[]>();
+  for (const { printings, price } of sales) {
+    const [printing, another] = printings;
+    if (printing === undefined || another !== undefined) continue;
+    const prices = byPrinting.get(printing);
+    if (prices === undefined) byPrinting.set(printing, [price]);
+    else prices.push(price);
+  }
+  return new Map(
+    [...byPrinting].map(([printing, prices]) => {
+      const sorted = prices.sort((a, b) => a - b);
+      return [printing, sorted[Math.floor((sorted.length - 1) / 2)] as number];
+    }),
+  );
 }
 
 /** Sightings, and sales and offers of graded copies. */
@@ -114,6 +143,7 @@ function seenIn(table: Table, stands: Stands): Place[] {
       certificate: value('certificate'),
       label: sold ? '' : value('label'),
       grade: value('grade'),
+      serial: sold ? '' : value('serial'),
       where: value(sold ? 'venue' : 'where'),
       sold: sold && value('kind') !== 'asking',
     };

@@ -79,18 +79,21 @@ export function reportsOf(
   return { services: [...services.values()], reports: confirmedOnce(reports) };
 }
 
-/** A label that was matched in one report of a service stays matched in its later ones. */
+/** A label that is matched in one report of a service is matched in all; the newest word counts. */
 function confirmedOnce(reports: readonly Report[]): Report[] {
   const known = new Map<string, readonly string[]>();
-  return reports.map((report) => {
-    const confirmed = report.labels.map((label, at) => {
-      const key = `${report.service}\n${label}`;
-      const said = report.confirmed[at] as readonly string[];
-      if (said.length > 0) known.set(key, said);
-      return said.length > 0 ? said : (known.get(key) ?? said);
+  const keyOf = ({ service }: Report, label: string) => `${service}\n${label}`;
+  for (const report of reports)
+    report.confirmed.forEach((ids, at) => {
+      if (ids.length > 0) known.set(keyOf(report, report.labels[at] as string), ids);
     });
-    return { ...report, confirmed };
-  });
+  return reports.map((report) => ({
+    ...report,
+    confirmed: report.labels.map((label, at) => {
+      const said = report.confirmed[at] as readonly string[];
+      return said.length > 0 ? said : (known.get(keyOf(report, label)) ?? NOBODY);
+    }),
+  }));
 }
 
 /** Reads row by row; what the row before said is not looked up again. */

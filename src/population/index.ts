@@ -1,3 +1,4 @@
+export { type BoundClaim, boundClaimsOf } from './bounds.ts';
 export * from './extant/capture.ts';
 export * from './extant/uneven.ts';
 export { gradeCountsOf } from './grade-counts.ts';

@@ -21,6 +21,7 @@ export function letterTo(
   const points = [
     ...lumpPoints(service, answer, evidence, name),
     ...missingPoints(service, answer, name),
+    ...mislabelledPoints(service, answer, name),
     ...fallPoints(service, answer),
   ];
   if (points.length === 0) return null;
@@ -79,6 +80,24 @@ function missingPoints(
     const seen = certificates[service] ?? [];
     if (seen.length === 0 || services.some((one) => one.service === service)) return [];
     return `${name(id)} is not in the report, though you have certified copies of it: ${seen.slice(0, 5).join(', ')}. Please list it.`;
+  });
+}
+
+/** Copies that were seen under a label which is another printing's. */
+function mislabelledPoints(
+  service: string,
+  { matches, printings }: Population,
+  name: (id: string) => string,
+): string[] {
+  return matches.flatMap(({ service: of, label, printing: owner, p }) => {
+    if (of !== service || owner === null || p < SURE) return [];
+    return printings.flatMap(({ id, looked }) => {
+      const count = looked[`${service}\n${label}`] ?? 0;
+      const own = matches.find((m) => m.service === of && m.label === label && m.printing === id);
+      if (count === 0 || id === owner || (own?.p ?? 0) > 1 - SURE) return [];
+      const copies = count === 1 ? 'a copy' : `${count} copies`;
+      return `Under the label “${label}”, which is that of ${name(owner)}, ${copies} of ${name(id)} ${count === 1 ? 'was' : 'were'} seen. Please see which label is meant for it.`;
+    });
   });
 }
 

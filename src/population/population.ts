@@ -3,8 +3,9 @@ import { type Interval, type Shrinkage, shrinkage } from '../maths/index.ts';
 import { seenByOf } from './certificates.ts';
 import { extantOf } from './extant/extant.ts';
 import { dayText, fallsOf, growthOf } from './growth.ts';
+import { knownOf } from './known.ts';
 import { toldOf } from './labels/fields.ts';
-import { type Known, whyLow } from './low.ts';
+import { whyLow } from './low.ts';
 import type { Tally } from './newest.ts';
 import { lumpedRateOf, rateOf } from './rates.ts';
 import { membersOf, type Part, partOf, type Read, readsOf } from './reads.ts';
@@ -69,10 +70,10 @@ function certificatesOf(seen: readonly Seen[]): Record<string, string[]> {
 }
 
 function lookedAt(reads: readonly Read[], printing: number): Record<string, number> {
-  const entries = reads.flatMap(({ series, matching, homes }) =>
-    (homes[printing] ?? []).map((label) => {
-      const looked = matching.looked[label]?.get(printing) ?? 0;
-      return [`${series.service.id}\n${series.newest.labels[label]}`, looked] as const;
+  const entries = reads.flatMap(({ series, matching }) =>
+    matching.looked.map((counts, label) => {
+      const key = `${series.service.id}\n${series.newest.labels[label]}`;
+      return [key, counts.get(printing) ?? 0] as const;
     }),
   );
   return Object.fromEntries(entries.filter(([, count]) => count > 0));
@@ -161,31 +162,4 @@ function matchesOf({ series, matching }: Read, ids: readonly string[]): LabelMat
     const none = { service: series.service.id, label, printing: null, p: foreign };
     return foreign >= LISTED ? [...pairs, none] : pairs;
   });
-}
-
-function knownOf(
-  ids: readonly string[],
-  services: readonly ServiceCount[][],
-  records: Records,
-  evidence: Evidence,
-  on: number,
-): Known[] {
-  const index = new Map(ids.map((id, at) => [id, at]));
-  const raw = new Float64Array(ids.length);
-  const graded = new Float64Array(ids.length);
-  for (const offer of records.offers) {
-    const at = index.get(offer.printing);
-    if (at === undefined || offer.day > on) continue;
-    raw[at]! += offer.raw;
-    graded[at]! += offer.graded;
-  }
-  const odds = new Map<string, number>();
-  for (const { printing, odds: chance } of evidence.contents)
-    if (chance !== undefined) odds.set(printing, Math.max(chance, odds.get(printing) ?? 0));
-  return ids.map((id, at) => ({
-    graded: (services[at] as ServiceCount[]).reduce((sum, { total }) => sum + total, 0),
-    offeredRaw: raw[at] as number,
-    offeredGraded: graded[at] as number,
-    odds: odds.get(id),
-  }));
 }

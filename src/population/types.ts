@@ -51,6 +51,8 @@ export interface Seen {
   /** Empty where it was not read. */
   readonly label: string;
   readonly grade: string;
+  /** The copy's own number, where the printing has one; empty where it was not read. */
+  readonly serial: string;
   readonly where: string;
   readonly sold: boolean;
 }
@@ -72,6 +74,8 @@ export interface Records {
   readonly blocks: readonly Block[];
   readonly seen: readonly Seen[];
   readonly offers: readonly Offer[];
+  /** What raw copies of a printing were sold for up to the newest day, their middle, in one currency. */
+  readonly prices: ReadonlyMap<string, number>;
   /** The newest day in sales, sightings, population and rates, `-Infinity` where there is none. */
   readonly newestDay: number;
 }

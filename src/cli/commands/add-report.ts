@@ -1,8 +1,7 @@
 import { readFile } from 'node:fs/promises';
-import { join } from 'node:path';
-import { applyChanges, type Dossier } from '../../dossier/index.ts';
-import { replaceFile } from '../../host/index.ts';
+import type { Dossier } from '../../dossier/index.ts';
 import { type PastedReport, readReport, type Service } from '../../population/index.ts';
+import { addRows } from '../added.ts';
 import { reasonOf } from '../dossier.ts';
 import { writeJson } from '../json.ts';
 import { tableOf } from '../report/table.ts';
@@ -34,7 +33,15 @@ export async function addReport(
       `population.csv has a report of ${service.id} on ${asOf}: remove it first.`,
     );
   if (write && report.counts.length > 0) {
-    await written(folder, report, service.id, asOf);
+    const rows = report.counts.map(({ label, grade, count }) => ({
+      service: service.id,
+      as_of: asOf,
+      label,
+      printing: '',
+      grade,
+      count: String(count),
+    }));
+    await addRows(folder, FILE, rows);
     terminal.say(`Written to population.csv: ${counted(report.counts.length, 'row')}.\n`);
   } else if (!json) await terminal.write('Nothing is written yet; with --write it is.\n');
   return report.faults.length === 0 ? 0 : 1;
@@ -55,25 +62,6 @@ function has({ tables }: Dossier, service: string, asOf: string): boolean {
   for (const row of table.rows())
     if (table.value(row, 'service') === service && table.value(row, 'as_of') === asOf) return true;
   return false;
-}
-
-async function written(
-  folder: string,
-  report: PastedReport,
-  service: string,
-  asOf: string,
-): Promise<void> {
-  const path = join(folder, FILE);
-  const bytes = await readFile(path).catch((error: NodeJS.ErrnoException) => {
-    if (error.code === 'ENOENT') return undefined;
-    throw error;
-  });
-  const changes = report.counts.map(({ label, grade, count }) => ({
-    file: FILE,
-    op: 'add' as const,
-    after: { service, as_of: asOf, label, printing: '', grade, count: String(count) },
-  }));
-  await replaceFile(path, applyChanges(FILE, bytes, changes).bytes);
 }
 
 function preview(report: PastedReport, service: Service, asOf: string, width: number): string {

@@ -1,6 +1,6 @@
 import { recordsOf } from '../../dossier/index.ts';
 import { dayFrom } from '../../evidence/index.ts';
-import { letterTo, populationOf } from '../../population/index.ts';
+import { boundClaimsOf, letterTo, populationOf } from '../../population/index.ts';
 import { dossierIn } from '../dossier.ts';
 import { writeJson } from '../json.ts';
 import { calledIn } from '../report/called.ts';
@@ -10,6 +10,7 @@ import { wrapped } from '../report/width.ts';
 import type { Terminal } from '../terminal.ts';
 import { WrongCall } from '../wrong-call.ts';
 import { addReport } from './add-report.ts';
+import { boundClaims } from './bound-claims.ts';
 
 interface Options {
   readonly json?: boolean;
@@ -19,12 +20,13 @@ interface Options {
   readonly asOf?: string;
   readonly write?: boolean;
   readonly letter?: boolean;
+  readonly claims?: boolean;
 }
 
 /**
  * Counts the graded copies of each printing of a dossier, and those that can turn up; faults are
- * listed on standard error and answered by 1. Writes nothing, but a report that is added with
- * `--write`.
+ * listed on standard error and answered by 1. Writes nothing, but a report or claims that are added
+ * with `--write`.
  */
 export async function population(
   folder: string,
@@ -48,6 +50,14 @@ export async function population(
     on === undefined ? records.newestDay : dayFrom(on),
   );
   const called = calledIn(evidence);
+  if (options.claims)
+    return await boundClaims(
+      folder,
+      boundClaimsOf(answer, evidence),
+      options,
+      called.printing,
+      terminal,
+    );
   if (options.letter) {
     if (one === undefined) throw new WrongCall('--letter needs --service: to whom is it?');
     const letter = letterTo(one.id, one.title ?? one.id, answer, evidence, called.printing);

@@ -60,12 +60,11 @@ export function extantOf(seen: readonly Seen[], most: number): Extant | null {
 
 function looksOf(seen: readonly Seen[]): Looks[] {
   const looks = new Map<string, Looks>();
-  for (const { service, certificate, day } of seen)
-    if (certificate !== '')
-      looks.set(`${service} ${certificate} ${day}`, {
-        certificate: `${service} ${certificate}`,
-        day,
-      });
+  for (const { service, certificate, serial, day } of seen) {
+    // A numbered copy stays one when it crosses to another service.
+    const copy = serial === '' ? `${service} ${certificate}` : `no. ${serial}`;
+    if (certificate !== '') looks.set(`${copy} ${day}`, { certificate: copy, day });
+  }
   return [...looks.values()].sort((a, b) => a.day - b.day);
 }
 
