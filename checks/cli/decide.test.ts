@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
@@ -59,11 +59,19 @@ describe('decide', async () => {
   });
 
   it('sends in nothing that the budget does not pay for', async () => {
-    const { batches } = JSON.parse(
-      (await answerTo(['decide', demo, '--json', '--budget', '5'])).out,
-    );
-    expect(batches).toEqual([]);
-    expect(answer.batches.flatMap(({ copies }) => copies)).toEqual(['hare-1']);
+    // A tier that takes one copy at small postage; the demo's own wants five of them together.
+    const cheap = join(folder, 'cheap');
+    cpSync(demo, cheap, { recursive: true });
+    const tiers = join(cheap, 'desk/tiers.csv');
+    const own = readFileSync(tiers, 'utf8');
+    writeFileSync(tiers, own.replace(',,5,60,14.00,9.00,', ',,1,60,1.40,0.90,'));
+    const sentIn = async (...budget: string[]) => {
+      const { out } = await answerTo(['decide', cheap, '--json', ...budget]);
+      return (JSON.parse(out) as typeof answer).batches.flatMap(({ copies }) => copies);
+    };
+    expect(await sentIn()).toEqual(['hare-1']);
+    expect(await sentIn('--budget', '5')).toEqual([]);
+    expect(answer.batches).toEqual([]);
   });
 
   it('writes the deadlines that run into a calendar, and tells a person why', async () => {
