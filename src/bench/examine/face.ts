@@ -1,3 +1,4 @@
+import type { BoxMm } from '../defects.ts';
 import { frameOf } from '../frame/frame.ts';
 import type { Frame } from '../frame/types.ts';
 import { cardMapOf } from '../geometry/card-map.ts';
@@ -74,13 +75,22 @@ function marksOf(
   const map = cardMapOf(outline.corners, outline.sizeMm, outline.lens);
   const wear = wearOf(picture, map);
   const known = knownOf(picture, copy);
+  const lost = wear.defects.filter(({ wear: as, p }) => as === 'loss' && p >= 0.5);
   const still = stillMarksOf(picture, map, frame, known.dpi !== null);
   const lit = copy.raking.flatMap((low) => scratchesUnder(low, { picture, map }, known) ?? []);
   return {
     tipRadiusMm: wear.tipRadiusMm,
-    defects: [...wear.defects, ...still.defects, ...lit.flatMap(({ defects }) => defects)],
+    defects: [
+      ...wear.defects,
+      ...still.defects.filter(({ boxMm }) => !lost.some((bite) => touches(bite.boxMm, boxMm))),
+      ...lit.flatMap(({ defects }) => defects),
+    ],
     limits: [
-      ...limit(['corner-wear', 'edge-wear'], 'along the edges', wear.detectionLimitMm),
+      ...limit(
+        ['corner-wear', 'edge-wear'],
+        'along the edges',
+        wear.detectionLimitMm,
+      ),
       ...still.limits,
       ...lit.flatMap(({ detectionLimitMm }) => limit(['scratch'], 'all over', detectionLimitMm)),
     ],
@@ -89,4 +99,9 @@ function marksOf(
 
 function limit(kinds: Limit['kinds'], where: Limit['where'], mm: number | null): readonly Limit[] {
   return mm === null ? [] : [{ kinds, where, mm }];
+}
+
+/** Whether two boxes meet: a bite looks like a stain of the border, too. */
+function touches(one: BoxMm, other: BoxMm): boolean {
+  return one[0] < other[2] && other[0] < one[2] && one[1] < other[3] && other[1] < one[3];
 }

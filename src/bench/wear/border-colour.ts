@@ -3,17 +3,23 @@ import { quantileOf } from './quantiles.ts';
 
 const BLOCK_MM = 1;
 const AROUND = 7;
-const [FROM_MM, TO_MM] = [0.6, 1.4];
+/** Depths in which the border's colour is taken, mm. */
+const BORDER_MM = [0.6, 1.4] as const;
 
 /**
  * Colour of the border beside each ray, from a little inside the edge, as the median of the
  * surrounding 15 mm: it follows the light's fall-off and leaves out worn stretches.
+ *
+ * @param between depths in which it is taken, mm; below 0 for the ground outside the card
  */
-export function borderColourOf(strip: BorderStrip): readonly Float32Array[] {
+export function borderColourOf(
+  strip: BorderStrip,
+  between: readonly [number, number] = BORDER_MM,
+): readonly Float32Array[] {
   const starts = blockStartsOf(strip);
   return strip.values.map((light) => {
     const blocks = starts.map((start, i) =>
-      blockMedianOf(strip, light, start, starts[i + 1] ?? strip.rays.length),
+      blockMedianOf(strip, light, [start, starts[i + 1] ?? strip.rays.length], between),
     );
     const smooth = blocks.map((_, i) => {
       const near = Array.from({ length: 2 * AROUND + 1 }, (_, k) => k - AROUND);
@@ -41,12 +47,12 @@ function blockStartsOf({ rays }: BorderStrip): readonly number[] {
 function blockMedianOf(
   { rows, firstMm, stepMm }: BorderStrip,
   light: Float32Array,
-  first: number,
-  next: number,
+  [first, next]: readonly [number, number],
+  [fromMm, toMm]: readonly [number, number],
 ): number {
   const values: number[] = [];
-  const from = Math.round((FROM_MM - firstMm) / stepMm);
-  const to = Math.round((TO_MM - firstMm) / stepMm);
+  const from = Math.round((fromMm - firstMm) / stepMm);
+  const to = Math.round((toMm - firstMm) / stepMm);
   for (let column = first; column < next; column += 2) {
     for (let row = from; row <= to; row += 2) values.push(light[column * rows + row] as number);
   }

@@ -24,7 +24,15 @@ export function extentOf(
   place: WornPlace,
   plateau: number,
 ): PlaceExtent | null {
-  const depths = depthsOf(strip, excess, place, plateau / 2);
+  return extentAlong(strip, place.first, depthsOf(strip, excess, place, plateau / 2));
+}
+
+/** The extent of a place from the cut edge down to a depth, mm, in each column from `first` on. */
+export function extentAlong(
+  strip: BorderStrip,
+  first: number,
+  depths: readonly number[],
+): PlaceExtent | null {
   const reached = depths.flatMap((depth, k) => (depth > 0 ? [k] : []));
   if (reached.length === 0) return null;
   const [from, to] = [reached[0] as number, reached.at(-1) as number];
@@ -32,7 +40,7 @@ export function extentOf(
   const inner: PointMm[] = [];
   let [area, tipArea, length, sumX, sumY] = [0, 0, 0, 0, 0];
   for (let k = from; k <= to; k++) {
-    const ray = strip.rays[columnOf(strip, place.first + k)] as (typeof strip.rays)[number];
+    const ray = strip.rays[columnOf(strip, first + k)] as (typeof strip.rays)[number];
     const depth = depths[k] as number;
     const piece = depth * (ray.width - (ray.narrows * depth) / 2);
     area += piece;

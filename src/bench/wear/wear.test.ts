@@ -24,6 +24,8 @@ interface Scene {
   readonly border?: Colour;
   readonly ground?: Colour;
   readonly worn?: (place: Place) => boolean;
+  /** Where card is missing. */
+  readonly lost?: (place: Place) => boolean;
   readonly noise?: number;
   readonly mirrored?: boolean;
   readonly fall?: number;
@@ -39,6 +41,7 @@ function drawn({
   border = [0.03, 0.04, 0.12],
   ground = [0.3, 0.22, 0.12],
   worn,
+  lost,
   noise = 0.004,
   mirrored,
   fall = 0,
@@ -56,7 +59,7 @@ function drawn({
           (mirrored ? width - 1 - px : px) / PX_PER_MM - MARGIN_MM,
           (y + ((k >> 1) - 0.5) / 2) / PX_PER_MM - MARGIN_MM,
         ];
-        const colour = colourAt(place, border, ground, worn);
+        const colour = lost?.(place) ? ground : colourAt(place, border, ground, worn);
         for (const c of [0, 1, 2]) sum[c] = (sum[c] as number) + (colour[c] as number) / 4;
       }
       const light = 1 - (fall * y) / height;
@@ -168,5 +171,32 @@ describe('wear of corners and edges', () => {
   it('says that whitening cannot show on a white border', () => {
     expect(wear({ border: [0.68, 0.67, 0.6] }).detectionLimitMm).toBeNull();
     expect(wear({}).detectionLimitMm).toBeLessThan(0.5);
+  });
+});
+
+describe('loss of card', () => {
+  const bite = ([x, y]: Place) => Math.hypot(x - 30, y + 0.3) < 1.2;
+  const clipped = ([x, y]: Place) => x + y < 4;
+  const lostIn = (scene: Scene) =>
+    wear(scene).defects.filter((one) => one.wear === 'loss' && one.p >= 0.5);
+
+  it('finds a bite and a clipped corner with their areas, and tells them from whitening', () => {
+    const found = lostIn({ lost: (place) => bite(place) || clipped(place) });
+    expect(found.map(({ kind }) => kind).sort()).toEqual(['corner-wear', 'edge-wear']);
+    const chip = found.find(({ kind }) => kind === 'edge-wear');
+    // The segment of a circle of 1.2 mm that lies below a chord 0.3 mm from its centre.
+    const segment = 1.2 ** 2 * Math.acos(0.3 / 1.2) - 0.3 * Math.sqrt(1.2 ** 2 - 0.3 ** 2);
+    // A stated error is a seventh and 0.05 mm².
+    expect(Math.abs((chip?.areaMm2 ?? 0) - segment)).toBeLessThan(2 * (0.05 + 0.15 * segment));
+    expect(Math.abs((chip?.centreMm[0] ?? 0) - 30)).toBeLessThan(0.2);
+    const white = wear({ worn: bite }).defects.filter(({ p }) => p >= 0.5);
+    expect(white.map((one) => one.wear)).toEqual(['whitening']);
+  });
+
+  it('stays quiet on a whole card, and says where the ground hides it', () => {
+    expect(lostIn({})).toEqual([]);
+    const alike: Scene = { ground: [0.03, 0.04, 0.12], lost: bite };
+    expect(wear(alike).lossLimitMm).toBeNull();
+    expect(wear({}).lossLimitMm).toBe(0.5);
   });
 });

@@ -6,6 +6,7 @@ import { borderRowsOf } from './border-rows.ts';
 import { type BorderStrip, borderStripOf } from './border-strip.ts';
 import { cardWhiteOf } from './card-white.ts';
 import { cutEdgesOf, movedTo } from './cut-edge.ts';
+import { lostCardOf } from './lost-card.ts';
 import { extentOf } from './place-extent.ts';
 import { featuresOf, type PlaceFeatures, unrestOf } from './place-features.ts';
 import { quantileOf } from './quantiles.ts';
@@ -21,6 +22,8 @@ export interface Wear {
   readonly tipRadiusMm: number;
   /** Side of the smallest worn patch that the picture could show, mm; null where it shows none. */
   readonly detectionLimitMm: number | null;
+  /** Length of the shortest bite out of the card that it could show, mm; null where it shows none. */
+  readonly lossLimitMm: number | null;
 }
 
 /** Depth about which the rays of a tip turn: deeper than wear goes. */
@@ -40,7 +43,8 @@ const LEAST_CONTRAST = 0.12;
 export function wearOf(picture: Picture, map: CardMap): Wear {
   const tipRadiusMm = tipRadiusOf(picture, map);
   const strip = alignedStripOf(picture, map, tipRadiusMm);
-  const whiteness = whitenessOf(strip, borderColourOf(strip), cardWhiteOf(picture, map));
+  const [border, white] = [borderColourOf(strip), cardWhiteOf(picture, map)];
+  const whiteness = whitenessOf(strip, border, white);
   const away = whiteness.share.map((share, i) => Math.abs(share) + (whiteness.rest[i] as number));
   const borderRows = borderRowsOf(strip, map, away, FRAME);
   const excess = excessOf(strip, whiteness.share, usualOf(strip, whiteness.share));
@@ -55,7 +59,16 @@ export function wearOf(picture: Picture, map: CardMap): Wear {
       const features = featuresOf(strip, whiteness, excess, borderRows, cardUnrest, place);
       return defectOf(strip, excess, place, features);
     });
-  return { defects, tipRadiusMm, detectionLimitMm: limitOf(strip, whiteness.contrast, excess) };
+  const lost = lostCardOf(strip, border, white);
+  return {
+    defects: [
+      ...defects.filter((one) => !lost.defects.some((other) => covers(other, one))),
+      ...lost.defects,
+    ],
+    lossLimitMm: lost.detectionLimitMm,
+    tipRadiusMm,
+    detectionLimitMm: limitOf(strip, whiteness.contrast, excess),
+  };
 }
 
 /** The border unrolled from its cut edge, however the outline was a little off. */
@@ -78,7 +91,7 @@ function defectOf(
   const p = probabilityOf(features, extent.areaMm2, extent.kind === 'edge-wear');
   const { areaMm2, lengthMm } = extent;
   const sd = { centreMm: 0.05, areaMm2: 0.02 + 0.05 * areaMm2, lengthMm: 2 * ALONG_MM };
-  return [{ ...extent, areaMm2, lengthMm, p, sd, seenFrom: 'still' }];
+  return [{ ...extent, wear: 'whitening', areaMm2, lengthMm, p, sd, seenFrom: 'still' }];
 }
 
 /**
@@ -105,4 +118,10 @@ function limitOf(strip: BorderStrip, contrast: Float32Array, excess: Excess): nu
   const row = Math.round((0.2 - strip.firstMm) / strip.stepMm);
   const sds = strip.rays.map((_, column) => excess.sd[column * strip.rows + row] as number);
   return 0.2 + 0.5 * Math.min(1, 5 * quantileOf(sds, 0.5));
+}
+
+/** Whether a likely bite explains a whitened place: the torn rim of paper about it is part of it. */
+function covers(lost: Defect, { centreMm: [x, y] }: Defect): boolean {
+  const [x0, y0, x1, y1] = lost.boxMm;
+  return lost.p >= 0.5 && x > x0 && x < x1 && y > y0 && y < y1;
 }

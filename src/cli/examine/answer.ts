@@ -92,6 +92,7 @@ export function asStored(corners: Corners, { width, height, stored }: DecodedPic
 export function defectJson(defect: Defect): object {
   return {
     kind: defect.kind,
+    ...(defect.wear ? { wear: defect.wear } : {}),
     centre_mm: defect.centreMm,
     box_mm: defect.boxMm,
     area_mm2: defect.areaMm2,
