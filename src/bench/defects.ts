@@ -27,7 +27,7 @@ export interface Defect {
   readonly kind: DefectKind;
   readonly centreMm: PointMm;
   readonly boxMm: BoxMm;
-/** What a worn corner or edge is: print gone to white, or card that is missing; of wear alone. */
+  /** What a worn corner or edge is: print gone to white, or card that is missing; of wear alone. */
   readonly wear?: 'whitening' | 'loss';
   /** Area that the mark covers; of a scratch or crease, its length times its seen width. */
   readonly areaMm2: number;

@@ -86,11 +86,7 @@ function marksOf(
       ...lit.flatMap(({ defects }) => defects),
     ],
     limits: [
-      ...limit(
-        ['corner-wear', 'edge-wear'],
-        'along the edges',
-        wear.detectionLimitMm,
-      ),
+      ...limit(['corner-wear', 'edge-wear'], 'along the edges', wear.detectionLimitMm),
       ...still.limits,
       ...lit.flatMap(({ detectionLimitMm }) => limit(['scratch'], 'all over', detectionLimitMm)),
     ],
