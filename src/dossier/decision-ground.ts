@@ -205,6 +205,7 @@ function tierOf(row: TierRow, toDesk: ToDesk, home: string, assumed: string[]): 
       fee,
       maxValue: money('max_value'),
       upcharge: isAmount ? money('upcharge') : null,
+      ungradedFee: money('ungraded_fee'),
       minCopies: row.minCopies,
       postage: { minor: out.minor + back.minor, currency: home },
       days: row.days,

@@ -23,17 +23,25 @@ export function gradeChancesIn(
 ): ToGradeChances {
   const counted = newestCounts(dossier, isoOf(on));
   const shares = new Map(services.map((one) => [one.id, populationShares(counted, one)]));
+  const without = new Map(
+    services.flatMap((one) => {
+      const share = ungradedShare(counted, one);
+      return share === null ? [] : [[one.id, share] as const];
+    }),
+  );
   return (copy, printings) =>
     services.flatMap((service): GradeChances[] => {
       const examined = examinedGrade(dossier, copy, service);
-      if (examined !== undefined) return [{ service: service.id, p: examined, by: 'examination' }];
+      const ungraded = without.get(service.id) ?? null;
+      if (examined !== undefined)
+        return [{ service: service.id, p: examined, ungraded, by: 'examination' }];
       const of = shares.get(service.id);
       if (of === undefined || printings.length === 0) return [];
       const mixed = service.grades.map((grade, g) => [
         grade,
         printings.reduce((sum, { id, p }) => sum + p * (of(id)[g] as number), 0),
       ]);
-      return [{ service: service.id, p: Object.fromEntries(mixed), by: 'population' }];
+      return [{ service: service.id, p: Object.fromEntries(mixed), ungraded, by: 'population' }];
     });
 }
 
@@ -54,6 +62,24 @@ function populationShares(
   const shares = sharesAmong([...counts.values()], grades.length);
   const none = grades.map(() => 0);
   return (printing) => shares(counts.get(printing) ?? none);
+}
+
+/**
+ * The share of a service's entries that are no grade, all printings together, since they are few; null
+ * where it counts none. The mean under Jeffreys' prior (`brown:2001`).
+ */
+function ungradedShare(
+  counted: readonly GradeCount[],
+  { id, grades }: PricedService,
+): number | null {
+  let none = 0;
+  let all = 0;
+  for (const { service, grade, count } of counted) {
+    if (service !== id) continue;
+    all += count;
+    if (!grades.includes(grade)) none += count;
+  }
+  return none === 0 ? null : (none + 0.5) / (all + 1);
 }
 
 /** The grade of a copy's examination, where it is of this service; shares add up to 1. */

@@ -4,7 +4,7 @@ import { partOf, readsOf } from './reads.ts';
 import type { GradeCount, Records } from './types.ts';
 
 /**
- * The graded copies of each printing by grade, in each service's newest report up to a day: labels as
+ * The copies of each printing by grade, and by entry that is no grade, in each service's newest report up to a day: labels as
  * they are matched, a lump in the shares that its printings are estimated to have.
  *
  * @param on a day number
@@ -19,7 +19,7 @@ export function gradeCountsOf(records: Records, evidence: Evidence, on: number):
       labels.flatMap((label) => {
         const { share } = partOf(read, reads, label, printing);
         const from = label * newest.columns;
-        return service.grades.map((grade, at): GradeCount => {
+        return [...service.grades, ...service.offScale].map((grade, at): GradeCount => {
           const count = share * (newest.counts[from + at] as number);
           return { service: service.id, printing: told.ids[printing] as string, grade, count };
         });

@@ -132,7 +132,7 @@ export interface Extant {
   readonly cautions: readonly string[];
 }
 
-/** Copies of one printing at one grade of a service; under a lump an estimate. */
+/** Copies of one printing at one grade of a service, or of an entry that is no grade; under a lump an estimate. */
 export interface GradeCount {
   readonly service: string;
   readonly printing: string;

@@ -115,6 +115,7 @@ function copyAnswer(one: Decision, { landed, clock }: Decided['ground']['copies'
       p_loss: option.pLoss,
       postage_share: option.postageShare,
       upcharge: option.upcharge,
+      ungraded: option.ungraded,
       days: option.days,
       by: option.by,
       outcomes: option.outcomes,

@@ -79,14 +79,32 @@ function copyRows(one: Decision, { landed, printings, clock }: HeldCopy, called:
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
-function batchesReport({ batches, ground }: Decided, width: number): string {
+function batchesReport({ batches, decisions, ground }: Decided, width: number): string {
   const { batches: all, gain, cost, bound } = batches;
-  if (all.length === 0) return '\nNo batch is expected to gain by being sent in.\n';
+  if (all.length === 0) return noBatch(decisions, ground.tiers, width);
   const columns = [{ head: 'service' }, { head: 'tier' }, { head: 'copies' }] as const;
   const rows = all.map(({ service, tier, copies }): Row => [service, tier, copies.join(', ')]);
   const gap =
     bound - gain > 0.005 ? `no choice gains more than ${amount(bound)}` : 'no choice gains more';
   return `\nSend in together\n\n${tableOf(columns, rows, width)}\nExpected to gain ${amount(gain)} ${ground.currency} for ${amount(cost)} in fees and postage; ${gap}.\n`;
+}
+
+/** Why nothing is sent in, though a copy may gain by it: its tier wants more copies together. */
+function noBatch(
+  decisions: readonly Decision[],
+  tiers: Decided['ground']['tiers'],
+  width: number,
+): string {
+  const few = decisions.flatMap(({ copy, submit }) => {
+    const tier = tiers.find(
+      (one) => one.service === submit?.service && one.tier === submit.tier && one.minCopies > 1,
+    );
+    return tier === undefined
+      ? []
+      : `what ${copy} may gain is reckoned with its share of a batch, and ${tier.service} (${tier.tier}) takes ${tier.minCopies} copies or more`;
+  });
+  const text = ['No batch of the copies at hand is expected to gain by being sent in', ...few];
+  return `\n${wrapped(`${text.join('; ')}.`, width).join('\n')}\n`;
 }
 
 function wantsReport({ wants, purchases, ground }: Decided, called: Called, width: number): string {

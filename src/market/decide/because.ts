@@ -32,6 +32,10 @@ export function becauseOf(decided: Decided, copy: HeldCopy, currency: string, on
     parts.push(
       `${service} (${tier}) is expected to add ${said(expectedGain)} ${by}${option ? `, with a chance of ${Math.round(100 * option.pLoss)} % to lose by it` : ''}`,
     );
+    if (option?.ungraded)
+      parts.push(
+        `${Math.round(100 * option.ungraded.p)} % of entries there are no grade, which would cost ${said(option.ungraded.cost)}`,
+      );
   } else if (decided.options.length > 0)
     parts.push('no tier is expected to add more than it costs');
   if ('why' in copy.landed) parts.push(`its landed cost is not known: ${copy.landed.why}`);

@@ -49,7 +49,9 @@ const copy = (over: Partial<HeldCopy> = {}): HeldCopy => ({
   grade: null,
   landed: landed(60),
   clock: { open: [], unclear: [] },
-  gradeChances: [{ service: 'a', p: { 8: 0.5, 9: 0.3, 10: 0.2 }, by: 'population' }],
+  gradeChances: [
+    { service: 'a', p: { 8: 0.5, 9: 0.3, 10: 0.2 }, ungraded: null, by: 'population' },
+  ],
   returnShipping: euros(4),
   offeredBack: null,
   sellingFeeRate: 0.1,
@@ -61,6 +63,7 @@ const tier = (over: Partial<Tier> = {}): Tier => ({
   fee: euros(20),
   maxValue: null,
   upcharge: null,
+  ungradedFee: null,
   minCopies: 2,
   postage: euros(10),
   days: 60,
@@ -136,6 +139,7 @@ describe('what may be done with a copy', () => {
       expectedGain: 29,
       postageShare: 5,
       upcharge: 0,
+      ungraded: null,
       by: 'population',
     });
     expect(held.options[0]?.spread).toBeCloseTo(
@@ -145,6 +149,16 @@ describe('what may be done with a copy', () => {
     expect(held.options[0]?.pLoss).toBeCloseTo(0.5, 9);
     expect(held.submit).toEqual({ service: 'a', tier: 'plain', expectedGain: 24 });
     expect(held.advice).toBe('submit');
+  });
+
+  it('tells what a copy costs that comes back without a grade', () => {
+    const [chances] = copy().gradeChances;
+    const held = copy({ gradeChances: [{ ...chances!, ungraded: 0.04 }] });
+    const cost = (over: Partial<Tier>) => only(held, [tier(over)]).options[0]?.ungraded;
+    expect(cost({ ungradedFee: euros(8) })).toEqual({ p: 0.04, cost: 13 });
+    // Without an entry of its own the whole fee is taken.
+    expect(cost({})).toEqual({ p: 0.04, cost: 25 });
+    expect(only(held, [tier()]).because).toMatch(/4 % of entries there are no grade/);
   });
 
   it('has no tier whose limit is passed, and none for a slab, an offer or a copy that is away', () => {

@@ -23,7 +23,7 @@ export function optionsOf(copy: HeldCopy, prices: Prices, tiers: readonly Tier[]
     if (chances === undefined || outcomes.length === 0) return [];
     const graded = outcomes.reduce((sum, { p, price }) => sum + p * price, 0);
     if (tier.maxValue !== null && graded > inUnits(tier.maxValue)) return [];
-    return [optionOf(tier, raw, graded, outcomes, chances.by)];
+    return [optionOf(tier, raw, graded, outcomes, chances)];
   });
 }
 
@@ -39,7 +39,7 @@ function optionOf(
   raw: number,
   graded: number,
   outcomes: Option['outcomes'],
-  by: Option['by'],
+  { by, ungraded }: GradeChances,
 ): Option {
   const fee = inUnits(tier.fee);
   const postageShare = inUnits(tier.postage) / tier.minCopies;
@@ -55,6 +55,10 @@ function optionOf(
     spread: Math.sqrt(sum(({ price }) => (price - graded) ** 2)),
     pLoss: sum(({ price }) => (price - fee - postageShare < raw ? 1 : 0)),
     upcharge: over * sum(({ price }) => (price > limit ? 1 : 0)),
+    ungraded:
+      ungraded === null
+        ? null
+        : { p: ungraded, cost: inUnits(tier.ungradedFee ?? tier.fee) + postageShare },
     postageShare,
     days: tier.days,
     by,

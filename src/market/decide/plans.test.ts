@@ -11,6 +11,7 @@ const tier = (name: string, minCopies: number, fee: number, postage: number): Ti
   fee: euros(fee),
   maxValue: null,
   upcharge: null,
+  ungradedFee: null,
   minCopies,
   postage: euros(postage),
   days: 60,

@@ -23,6 +23,8 @@ export interface GradeChances {
   readonly service: string;
   /** By grade, in any order. */
   readonly p: Readonly<Record<string, number>>;
+  /** The chance that it comes back without a grade; null where the service tells no such entries. */
+  readonly ungraded: number | null;
   /** Where they come from. */
   readonly by: 'examination' | 'population';
 }
@@ -56,6 +58,8 @@ export interface Tier {
   readonly maxValue: Money | null;
   /** What a copy that turns out dearer costs beside; null where not entered as an amount. */
   readonly upcharge: Money | null;
+  /** What a copy costs that comes back without a grade, in place of the fee; null where not entered. */
+  readonly ungradedFee: Money | null;
   /** In one batch. */
   readonly minCopies: number;
   /** Back and out, once a batch. */
@@ -91,6 +95,8 @@ export interface Option {
   readonly pLoss: number;
   /** What upcharges are expected to cost beside; not in the gain. */
   readonly upcharge: number;
+  /** That it comes back without a grade, and what is lost then; not in the gain. Null where not known. */
+  readonly ungraded: { readonly p: number; readonly cost: number } | null;
   /** The share of a batch's postage, over the fewest copies that a batch may have. */
   readonly postageShare: number;
   readonly days: number | null;
