@@ -47,6 +47,7 @@ export {
   type Side,
   UNITS,
 } from './grade/types.ts';
+export { isHint, type ReliefHint } from './hints/hints.ts';
 export { luminanceOf } from './light/luminance.ts';
 export { type Annotation, selectorOf, shapeOf } from './marks/annotation.ts';
 export { type Mark, marksOf, weighedMarks } from './marks/marks.ts';

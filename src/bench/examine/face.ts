@@ -7,7 +7,7 @@ import type { Outline, OutlineKnown, OutlineTrouble } from '../outline/types.ts'
 import type { Picture } from '../picture.ts';
 import { stillMarksOf } from '../surface/still-marks.ts';
 import { wearOf } from '../wear/wear.ts';
-import { scratchesUnder } from './low-lamp.ts';
+import { marksUnder } from './low-lamp.ts';
 import { sizeOf } from './size.ts';
 import type { CopyKnown, FaceAnswer, Limit } from './types.ts';
 
@@ -77,7 +77,7 @@ function marksOf(
   const known = knownOf(picture, copy);
   const lost = wear.defects.filter(({ wear: as, p }) => as === 'loss' && p >= 0.5);
   const still = stillMarksOf(picture, map, frame, known.dpi !== null);
-  const lit = copy.raking.flatMap((low) => scratchesUnder(low, { picture, map }, known) ?? []);
+  const lit = copy.raking.map((low) => marksUnder(low, { picture, map }, known));
   return {
     tipRadiusMm: wear.tipRadiusMm,
     defects: [
@@ -88,7 +88,7 @@ function marksOf(
     limits: [
       ...limit(['corner-wear', 'edge-wear'], 'along the edges', wear.detectionLimitMm),
       ...still.limits,
-      ...lit.flatMap(({ detectionLimitMm }) => limit(['scratch'], 'all over', detectionLimitMm)),
+      ...lit.flatMap(({ limits }) => limits),
     ],
   };
 }

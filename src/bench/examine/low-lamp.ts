@@ -1,31 +1,63 @@
+import type { Defect } from '../defects.ts';
 import { cardMapOf } from '../geometry/card-map.ts';
+import { distanceTo } from '../hints/crease-likeness.ts';
+import { type ReliefHint, reliefHintsOf } from '../hints/hints.ts';
 import { findOutline } from '../outline/find.ts';
 import type { OutlineKnown } from '../outline/types.ts';
 import type { Picture } from '../picture.ts';
 import { loneScratchesOf } from '../surface/lone-scratches.ts';
 import type { Placed, Scratches } from '../surface/scratch-marks.ts';
 import { scratchesOf } from '../surface/scratches.ts';
-import type { RakingPicture } from './types.ts';
+import type { Limit, RakingPicture } from './types.ts';
+
+/** Marks that a low lamp showed, and the smallest that it would have shown. */
+export interface LitMarks {
+  readonly defects: readonly Defect[];
+  readonly limits: readonly Limit[];
+}
 
 /**
- * Scratches of a picture under a low lamp: with the face's own picture as its twin under soft light
- * where both are of one size, and so by one camera that stood still; alone where the face's picture
- * is the very same, or of another size. Null where no card is found in a picture of another size.
+ * Scratches of a picture under a low lamp, and hints of relief: with the face's own picture as its
+ * twin under soft light where both are of one size, and so by one camera that stood still. Alone,
+ * where the face's picture is the very same or of another size, it shows scratches only. Nothing
+ * where no card is found in a picture of another size.
  */
-export function scratchesUnder(
+export function marksUnder(
   { picture, azimuthDeg }: RakingPicture,
   face: Placed,
   known: OutlineKnown,
-): Scratches | null {
-  if (isSame(picture, face.picture)) return loneScratchesOf(face, azimuthDeg);
+): LitMarks {
+  if (isSame(picture, face.picture)) return scratched(loneScratchesOf(face, azimuthDeg));
   const { width, height } = face.picture;
-  if (picture.width === width && picture.height === height)
-    return scratchesOf({ picture, map: face.map }, face, azimuthDeg);
+  if (picture.width === width && picture.height === height) {
+    const low = { picture, map: face.map };
+    const { defects, limits } = scratched(scratchesOf(low, face, azimuthDeg));
+    const hints = reliefHintsOf(low, face, azimuthDeg);
+    const scratches = defects.filter((one) => !hints.defects.some((hint) => liesAlong(one, hint)));
+    return { defects: [...scratches, ...hints.defects], limits: [...limits, ...hints.limits] };
+  }
   const { hypotheses, trouble } = findOutline(picture, known);
   const [outline] = hypotheses;
-  if (!outline || trouble || outline.sizeMm === null) return null;
+  if (!outline || trouble || outline.sizeMm === null) return { defects: [], limits: [] };
   const map = cardMapOf(outline.corners, outline.sizeMm, outline.lens);
-  return loneScratchesOf({ picture, map }, azimuthDeg);
+  return scratched(loneScratchesOf({ picture, map }, azimuthDeg));
+}
+
+function scratched({ defects, detectionLimitMm: mm }: Scratches): LitMarks {
+  return { defects, limits: mm === null ? [] : [{ kinds: ['scratch'], where: 'all over', mm }] };
+}
+
+/** Whether a scratch is a likely fold's own flank, or the rim of a likely dent. */
+function liesAlong(
+  { polygonMm }: Defect,
+  { kind, p, polygonMm: shape, boxMm }: ReliefHint,
+): boolean {
+  if (p < 0.5) return false;
+  const [x0, y0, x1, y1] = boxMm;
+  const on = polygonMm.filter(([x, y]) =>
+    kind === 'crease' ? distanceTo(shape, [x, y]) < 1 : x > x0 && x < x1 && y > y0 && y < y1,
+  );
+  return on.length > polygonMm.length / 2;
 }
 
 function isSame(one: Picture, other: Picture): boolean {

@@ -1,11 +1,12 @@
+import { isHint } from '../hints/hints.ts';
 import type { Relief } from '../relief/types.ts';
 import type { Examination } from './types.ts';
 
 type Faces = Pick<Examination, 'front' | 'back'>;
 
 /**
- * What a set under a moved lamp adds to the front: its marks, and that they were looked for. A set
- * that told nothing adds nothing.
+ * What a set under a moved lamp adds to the front: its marks, in place of what one low lamp only
+ * hinted at, and that they were looked for. A set that told nothing adds nothing.
  */
 export function withRelief(faces: Faces, relief: Relief | null): Faces {
   if (!relief?.slopes) return faces;
@@ -13,7 +14,7 @@ export function withRelief(faces: Faces, relief: Relief | null): Faces {
   return {
     front: {
       ...front,
-      defects: [...front.defects, ...relief.defects],
+      defects: [...front.defects.filter((one) => !isHint(one)), ...relief.defects],
       looks: [...front.looks, 'lamps'],
     },
     back,

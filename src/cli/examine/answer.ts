@@ -1,4 +1,11 @@
-import type { Corners, Defect, FaceAnswer, Relief, ReliefDefect } from '../../bench/index.ts';
+import {
+  type Corners,
+  type Defect,
+  type FaceAnswer,
+  isHint,
+  type Relief,
+  type ReliefDefect,
+} from '../../bench/index.ts';
 import type { DecodedPicture } from '../../host/index.ts';
 import type { Measured } from './measure.ts';
 
@@ -105,5 +112,6 @@ export function defectJson(defect: Defect): object {
       length_mm: defect.sd.lengthMm,
     },
     seen_from: defect.seenFrom,
+    ...(isHint(defect) ? { depth_mm: null, words: defect.words } : {}),
   };
 }

@@ -1,4 +1,10 @@
-import type { FaceAnswer, Frame, MeasuredSize, Sign } from '../../bench/index.ts';
+import {
+  type FaceAnswer,
+  type Frame,
+  isHint,
+  type MeasuredSize,
+  type Sign,
+} from '../../bench/index.ts';
 import type { Measured } from '../examine/measure.ts';
 import { describedReport } from './described.ts';
 import { marksReport } from './marks.ts';
@@ -33,7 +39,8 @@ function faceReport(face: FaceAnswer, width: number): string {
   const table =
     rows.length > 0 ? tableOf([{ head: 'what' }, { head: 'measured' }], rows, width) : '';
   const parts = [table, whyNot ? paragraph(whyNot, width) : ''];
-  if (looks.length > 0 && size) parts.push(marksReport(defects, width), limitWords(face, width));
+  if (looks.length > 0 && size)
+    parts.push(marksReport(defects, width), hintWords(defects, width), limitWords(face, width));
   if (outline && !size && !whyNot)
     parts.push(
       paragraph('No size: give --card, or --dpi for a scan that does not state it.', width),
@@ -64,6 +71,13 @@ function frameRows({ bordersMm, bordersSdMm, centering, ...print }: Frame): read
     ['centering top / bottom', shares(topBottom, sd[1])],
     ['print turned', `${withDoubt(print.rotationDeg, print.rotationSdDeg)}° clockwise`],
   ];
+}
+
+/** What the hints of relief among the likely marks rest on, each sentence once. */
+function hintWords(defects: FaceAnswer['defects'], width: number): string {
+  const hints = defects.filter((mark) => mark.p >= 0.5).filter(isHint);
+  const words = new Set(hints.map(({ kind, words }) => `${kind}: ${words}`));
+  return [...words].map((each) => paragraph(`Hint of a ${each}`, width)).join('');
 }
 
 function limitWords({ defects, limits }: FaceAnswer, width: number): string {
