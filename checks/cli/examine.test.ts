@@ -182,6 +182,22 @@ describe('examine with a folder', () => {
     expect(JSON.parse(out)).toMatchObject({ front: { size_mm: null }, back: null });
   });
 
+  it('hints at the dent that one low lamp shows beside soft light, and gives no depth', async () => {
+    const desk = 'demo/dossier/desk/photos/hare-1';
+    const call = ['examine', `${desk}/front.jpg`, '--raking', `${desk}/front.raking.jpg`];
+    const { exit, out } = await answerTo([...call, '--card', '63x88', '--json']);
+    expect(exit).toBe(0);
+    const { defects, limits } = JSON.parse(out).front;
+    const dents = defects.filter(
+      ({ kind, p }: { kind: string; p: number }) => kind === 'dent' && p >= 0.5,
+    );
+    expect(dents).toMatchObject([{ seen_from: 'raking', depth_mm: null }]);
+    expect(dents[0].words).toContain('One lamp cannot tell depth from tilt');
+    // demo/photos-truth.json: 44.5, 22 mm on a card trimmed by 0.6 mm, which the size told stretches.
+    expect(Math.hypot(dents[0].centre_mm[0] - 44.5, dents[0].centre_mm[1] - 22)).toBeLessThan(0.7);
+    expect(limits.flatMap(({ kinds }: { kinds: string[] }) => kinds)).toContain('crease');
+  }, 60_000);
+
   it('takes a picture under a low lamp alone, and is quiet where no scratch is', async () => {
     const told = ['--card', '63x88', '--json'];
     const alone = join(folder, 'alone');
