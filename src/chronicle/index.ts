@@ -1,1 +1,2 @@
 export * from './film/index.ts';
+export type * from './paper/types.ts';

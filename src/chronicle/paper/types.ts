@@ -1,0 +1,86 @@
+/** A document to be set on pages: what it says and in which order, without how it looks. */
+export interface Paper {
+  readonly title: string;
+  /** Beneath the title; empty where there is none. */
+  readonly subtitle: string;
+  /** BCP 47 tag of its words. */
+  readonly language: string;
+  readonly size: PaperSize;
+  /** Heading of the contents, which follow a title page; null for a paper of few pages. */
+  readonly contents: string | null;
+  /** The day that it holds for, ISO 8601, stated as that of the file; null where none is known. */
+  readonly asOf: string | null;
+  /** At the foot of every page, beside the page's number. */
+  readonly foot: string;
+  /** How large the words are, 1 as usual; one-page papers that are full take less. */
+  readonly scale?: number;
+  readonly blocks: readonly Block[];
+}
+
+/** ISO 216 A4, or the Letter of North America. */
+export type PaperSize = 'a4' | 'letter';
+
+/** Words, some of them set apart. */
+export type Words = readonly Run[];
+
+/** Words in one style; `to`: an address of the web, or `#` and the key of a heading. */
+export interface Run {
+  readonly text: string;
+  readonly style?: 'strong' | 'emphasis' | 'code' | 'marked' | 'slip' | 'evidence';
+  readonly to?: string;
+}
+
+/** One part of a paper. */
+export type Block =
+  | {
+      readonly is: 'heading';
+      readonly level: 1 | 2 | 3;
+      readonly text: string;
+      /** By which words can link to it; unique. */
+      readonly key?: string;
+      /** It begins a page. */
+      readonly breaks?: boolean;
+    }
+  | {
+      readonly is: 'words';
+      readonly words: Words;
+      readonly as?: 'lead' | 'small' | 'quote' | 'caution';
+    }
+  | {
+      readonly is: 'list';
+      readonly items: readonly Words[];
+      /** Each with a box to tick. */
+      readonly boxes?: boolean;
+      /** 1 or 2. */
+      readonly columns?: number;
+    }
+  | {
+      readonly is: 'table';
+      readonly columns: readonly Column[];
+      readonly rows: readonly (readonly Words[])[];
+    }
+  | {
+      readonly is: 'drawing';
+      /** SVG with its size. */
+      readonly svg: string;
+      readonly alternative: string;
+      readonly caption: Words;
+    }
+  | { readonly is: 'pictures'; readonly across: number; readonly pictures: readonly Picture[] }
+  | { readonly is: 'break' };
+
+/** A column of a table. */
+export interface Column {
+  readonly head: string;
+  /** Share of the width; null takes what its words need. */
+  readonly share: number | null;
+  readonly align?: 'left' | 'right';
+}
+
+/** A picture on a page. */
+export interface Picture {
+  /** Name under which its bytes are handed over: a safe one, which ends in `.jpg` or `.png`. */
+  readonly file: string;
+  readonly alternative: string;
+  readonly caption: Words;
+}

@@ -1,0 +1,68 @@
+import { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
+import type { Paper } from '../../chronicle/index.ts';
+import { type CutFont, cutFonts, type Wish } from '../fonts/cut.ts';
+import { TEMPLATE } from './template.ts';
+import { textIn, withoutLetters } from './words.ts';
+
+/** Where the files of a paper stand for the typesetter; nothing is read from there on a disk. */
+const ROOT = '/paper-without-a-disk';
+/** The letters that the template sets. */
+const WISHES: readonly Wish[] = [
+  { family: 'newsreader', weight: 400 },
+  { family: 'newsreader', weight: 400, italic: true },
+  { family: 'newsreader', weight: 600 },
+  { family: 'archivo', weight: 400 },
+  { family: 'archivo', weight: 400, italic: true },
+  { family: 'archivo', weight: 600 },
+];
+/** What is written beside the paper's own words: numbers of pages, dots, code points. */
+const OWN_LETTERS = '0123456789 ABCDEF[U+]/.–·…';
+
+/**
+ * Sets a paper on pages as a tagged PDF (`iso:2014`) with its fonts in it. There is no clock in
+ * it: the same paper and pictures give the same bytes. Letters that the house's fonts lack are
+ * written as their code points.
+ *
+ * @param pictures bytes by the names that the paper gives them
+ * @throws Error where the paper cannot be set, with the typesetter's reason
+ */
+export async function pdfOf(
+  paper: Paper,
+  pictures: ReadonlyMap<string, Uint8Array> = new Map(),
+): Promise<Uint8Array> {
+  const { fonts, missing } = await fontsFor(paper);
+  const compiler = NodeCompiler.create({
+    workspace: ROOT,
+    fontArgs: [{ fontBlobs: fonts.map(({ bytes }) => Buffer.from(bytes)) }],
+  });
+  for (const [name, bytes] of pictures) compiler.mapShadow(`${ROOT}/${name}`, Buffer.from(bytes));
+  const families = [...new Set(fonts.map(({ family }) => family))];
+  const data = { paper: withoutLetters(paper, missing), fonts: families };
+  compiler.mapShadow(`${ROOT}/paper.json`, Buffer.from(JSON.stringify(data)));
+  const { result, ...answer } = compiled(compiler);
+  if (result === null) throw new Error(`the paper cannot be set: ${answer.reason}`);
+  try {
+    return compiler.pdf(result, { pdfStandard: 'ua-1', creationTimestamp: 0 });
+  } finally {
+    compiler.resetShadow();
+    compiler.evictCache(0);
+  }
+}
+
+function compiled(compiler: NodeCompiler) {
+  const answer = compiler.compile({ mainFileContent: TEMPLATE });
+  const reason = JSON.stringify(answer.takeError()?.shortDiagnostics ?? []);
+  return { result: answer.result, reason };
+}
+
+async function fontsFor(paper: Paper) {
+  const text = `${textIn(paper)}${OWN_LETTERS}`;
+  const fonts: CutFont[] = [];
+  const missing = new Set<string>();
+  for (const wish of WISHES) {
+    const cut = await cutFonts(text, wish, { format: 'ttf', language: paper.language });
+    fonts.push(...cut.fonts);
+    for (const letter of cut.missing) missing.add(letter);
+  }
+  return { fonts, missing: [...missing].join('') };
+}
