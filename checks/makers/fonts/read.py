@@ -1,7 +1,7 @@
 """Cuts of the house's fonts read by fontTools, which shares no code with what cuts them.
 
 Usage: python3 read.py FOLDER > checks/fixtures/fonts/read.json
-FOLDER holds what `npx tsx checks/makers/fonts/cut.ts FOLDER` wrote.
+FOLDER holds what `npx tsx checks/makers/fonts/make.ts FOLDER` wrote.
 """
 
 import hashlib
