@@ -1,5 +1,14 @@
 import type { Day } from '../evidence/index.ts';
-import type { BoughtCopy, Charge, Parcel, Status } from '../market/index.ts';
+import {
+  type BoughtCopy,
+  type Charge,
+  type EnteredTier,
+  type EnteredWant,
+  type Parcel,
+  type Status,
+  TIER_AMOUNTS,
+  type Written,
+} from '../market/index.ts';
 import { lastDay } from './market-rows.ts';
 import { type Cell, rowsOf } from './rows-of.ts';
 import type { Dossier } from './types.ts';
@@ -76,19 +85,9 @@ export function deskCharges({ documents }: Dossier, home: string): Charge[] {
   });
 }
 
-/** A row of `desk/tiers.csv`, amounts as written. */
-export interface TierRow {
-  readonly service: string;
-  readonly tier: string;
-  readonly currency: string;
-  readonly amount: (column: string) => string | null;
-  readonly minCopies: number;
-  readonly days: number | null;
-}
-
 /** The newest row of each tier that is valid on a day. */
-export function deskTiers(dossier: Dossier, on: Day): TierRow[] {
-  const newest = new Map<string, { readonly from: Day | null; readonly row: TierRow }>();
+export function deskTiers(dossier: Dossier, on: Day): EnteredTier[] {
+  const newest = new Map<string, { readonly from: Day | null; readonly row: EnteredTier }>();
   const read = (cell: Cell) => {
     const from = lastDay(cell('valid_from'));
     const key = JSON.stringify([cell('service'), cell('tier')]);
@@ -106,7 +105,7 @@ export function deskTiers(dossier: Dossier, on: Day): TierRow[] {
         service: cell('service'),
         tier: cell('tier'),
         currency: cell('currency'),
-        amount: amountsOf(cell),
+        amounts: amountsOf(cell),
         minCopies: Number(cell('min_copies')) || 1,
         days: days === '' ? null : Number(days),
       },
@@ -116,23 +115,13 @@ export function deskTiers(dossier: Dossier, on: Day): TierRow[] {
   return [...newest.values()].map(({ row }) => row);
 }
 
-function amountsOf(cell: Cell): (column: string) => string | null {
-  const names = ['fee', 'max_value', 'upcharge', 'return_shipping', 'outward_shipping'];
-  const known = new Map(names.map((name) => [name, orNull(cell(name))]));
-  return (column) => known.get(column) ?? null;
-}
-
-/** A row of `desk/wants.csv`. */
-export interface WantRow {
-  readonly printing: string;
-  readonly service: string | null;
-  readonly grade: string | null;
-  readonly maxPrice: string | null;
-  readonly currency: string | null;
+function amountsOf(cell: Cell): EnteredTier['amounts'] {
+  const entries = TIER_AMOUNTS.map((name) => [name, orNull(cell(name))] as const);
+  return Object.fromEntries(entries) as EnteredTier['amounts'];
 }
 
 /** What is still looked for. */
-export function deskWants(dossier: Dossier): WantRow[] {
+export function deskWants(dossier: Dossier): EnteredWant[] {
   return rowsOf(dossier, 'desk/wants.csv', (cell) => ({
     printing: cell('printing'),
     service: orNull(cell('service')),
@@ -143,10 +132,8 @@ export function deskWants(dossier: Dossier): WantRow[] {
 }
 
 /** What a seller, venue or carrier last offered to pay back while the copy stays, by copy. */
-export function offeredBack(
-  dossier: Dossier,
-): ReadonlyMap<string, { readonly amount: string; readonly currency: string }> {
-  const offers = new Map<string, { amount: string; currency: string }>();
+export function offeredBack(dossier: Dossier): ReadonlyMap<string, Written> {
+  const offers = new Map<string, Written>();
   rowsOf(dossier, 'desk/events.csv', (cell) => {
     if (cell('what') !== 'refund offered' || cell('copy') === '' || cell('amount') === '') return;
     offers.set(cell('copy'), { amount: cell('amount'), currency: cell('currency') });

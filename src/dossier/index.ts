@@ -1,5 +1,5 @@
 export { applyChanges } from './apply.ts';
-export { type DossierDecisions, decisionsIn } from './decision-ground.ts';
+export { deskIn } from './decision-ground.ts';
 export {
   type CopyRow,
   conditionWordsOf,
@@ -13,7 +13,7 @@ export { changesBetween, mergeTables } from './merge.ts';
 export { isSafeName } from './names.ts';
 export { newestDay } from './newest-day.ts';
 export { type ReadRecords, recordsOf } from './population.ts';
-export { type DossierPrices, type Home, homeOf, pricesIn } from './price-ground.ts';
+export { type DossierPrices, homeOf, pricesIn } from './price-ground.ts';
 export { readDossier } from './read.ts';
 export { DOCUMENTS, TABLES } from './schema.ts';
 export type * from './types.ts';

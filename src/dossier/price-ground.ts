@@ -1,7 +1,7 @@
 import type { Day } from '../evidence/index.ts';
 import { isoOf } from '../evidence/index.ts';
 import {
-  type Currency,
+  type Home,
   type LeftOut,
   type PriceGround,
   type Rates,
@@ -12,16 +12,6 @@ import { gradedBy, pricedPrintings, rateRowsOf, saleRowsOf } from './market-rows
 import { addShared, newestCounts } from './newest-counts.ts';
 import { newestDay } from './newest-day.ts';
 import type { Dossier } from './types.ts';
-
-/** Where the collector lives and reckons. */
-export interface Home {
-  /** The euro where `desk/desk.json` names no currency. */
-  readonly currency: Currency;
-  /** Empty where not entered. */
-  readonly country: string;
-  /** The chance of regret that a bid may have; null where not entered. */
-  readonly regretLimit: number | null;
-}
 
 /** What prices are learned from in a dossier, with what was left out and taken for granted. */
 export interface DossierPrices {

@@ -7,12 +7,13 @@ export {
   type UnclearDeadline,
 } from './deadlines/deadlines.ts';
 export { type Batches, bestBatches } from './decide/batches.ts';
-export { highestBid } from './decide/bid.ts';
 export { decide } from './decide/decide.ts';
 export { bestPurchases, type Offer, type Purchases, type Want } from './decide/purchases.ts';
 export type * from './decide/types.ts';
-export { chargeFor } from './landed/charges.ts';
-export { deskMoney } from './landed/exchange.ts';
+export { type Way, waysOf } from './decide/ways.ts';
+export { type DeskDecisions, decisionsOn } from './desk/decisions.ts';
+export { type Supposed, supposing } from './desk/supposing.ts';
+export * from './desk/types.ts';
 export { type LandedGround, landedCosts } from './landed/landed.ts';
 export type * from './landed/types.ts';
 export { type Currency, digitsOf, type Money, unitsIn } from './money/currencies.ts';

@@ -1,4 +1,4 @@
-import { decisionsIn } from '../../dossier/index.ts';
+import { deskIn } from '../../dossier/index.ts';
 import { isoOf } from '../../evidence/index.ts';
 import {
   bestBatches,
@@ -6,6 +6,7 @@ import {
   calendarOf,
   type Decision,
   decide as decideAll,
+  decisionsOn,
   digitsOf,
   pricesOf,
 } from '../../market/index.ts';
@@ -36,7 +37,7 @@ export async function decide(
 ): Promise<0 | 1> {
   const { dossier, found } = await pricedIn(folder, on, terminal);
   const { evidence, faults } = dossier;
-  const from = decisionsIn(dossier, found, pricesOf(found.ground, seed));
+  const from = decisionsOn(deskIn(dossier, found), pricesOf(found.ground, seed));
   const decisions = decideAll(from.ground, from.bids);
   const decided: Decided = {
     ...from,

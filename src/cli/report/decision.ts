@@ -1,8 +1,8 @@
-import type { DossierDecisions } from '../../dossier/index.ts';
 import { sayDay } from '../../evidence/index.ts';
 import {
   type Batches,
   type Decision,
+  type DeskDecisions,
   digitsOf,
   type HeldCopy,
   type Purchases,
@@ -14,7 +14,7 @@ import { wrapped } from './width.ts';
 import { counted, percent } from './words.ts';
 
 /** All that was decided. */
-export interface Decided extends DossierDecisions {
+export interface Decided extends DeskDecisions {
   readonly decisions: readonly Decision[];
   readonly batches: Batches;
   readonly purchases: Purchases;

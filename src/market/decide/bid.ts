@@ -1,5 +1,4 @@
-import type { Prices } from '../price/predict.ts';
-import type { HeldCopy } from './types.ts';
+import type { DecisionGround, HeldCopy } from './types.ts';
 import { lowPrice } from './worth.ts';
 
 /** What a copy would cost landed at a price in the desk's currency, in smallest units. */
@@ -16,7 +15,7 @@ export type LandedAt = (price: number) => number | undefined;
  */
 export function highestBid(
   copy: HeldCopy,
-  prices: Prices,
+  prices: DecisionGround['prices'],
   regretLimit: number,
   landedAt: LandedAt,
   unit: number,

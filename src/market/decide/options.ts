@@ -1,7 +1,6 @@
 import { amountOf, type Money } from '../money/currencies.ts';
 import { nearest } from '../money/exact.ts';
-import type { Prices } from '../price/predict.ts';
-import type { GradeChances, HeldCopy, Option, Tier } from './types.ts';
+import type { DecisionGround, GradeChances, HeldCopy, Option, Tier } from './types.ts';
 import { expectedPrice } from './worth.ts';
 
 const inUnits = (money: Money) => nearest(amountOf(money));
@@ -14,7 +13,7 @@ const SENDABLE: readonly HeldCopy['status'][] = ['bought', 'arrived', 'kept'];
  * the chances of its grades, less the price raw, less the fee. A tier whose limit of value is under
  * the expected price is shut.
  */
-export function optionsOf(copy: HeldCopy, prices: Prices, tiers: readonly Tier[]): Option[] {
+export function optionsOf(copy: HeldCopy, prices: DecisionGround['prices'], tiers: readonly Tier[]): Option[] {
   const raw = expectedPrice(prices, copy.printings, null, null);
   if (copy.service !== null || raw === undefined || !SENDABLE.includes(copy.status)) return [];
   return tiers.flatMap((tier): Option[] => {
@@ -27,7 +26,7 @@ export function optionsOf(copy: HeldCopy, prices: Prices, tiers: readonly Tier[]
   });
 }
 
-function outcomesOf(copy: HeldCopy, prices: Prices, chances: GradeChances): Option['outcomes'] {
+function outcomesOf(copy: HeldCopy, prices: DecisionGround['prices'], chances: GradeChances): Option['outcomes'] {
   return Object.entries(chances.p).flatMap(([grade, p]) => {
     const price = expectedPrice(prices, copy.printings, chances.service, grade);
     return price === undefined || p === 0 ? [] : [{ grade, p, price }];

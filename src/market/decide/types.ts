@@ -73,7 +73,7 @@ export interface DecisionGround {
   readonly on: Day;
   readonly currency: string;
   readonly copies: readonly HeldCopy[];
-  readonly prices: Prices;
+  readonly prices: Pick<Prices, 'of' | 'scatter'>;
   readonly tiers: readonly Tier[];
 }
 

@@ -1,6 +1,6 @@
 import { chanceBelow } from '../price/next-sale.ts';
-import type { Prices } from '../price/predict.ts';
 import type { Price } from '../price/types.ts';
+import type { DecisionGround } from './types.ts';
 
 /** What a copy may be, with probabilities that add up to 1. */
 type Among = readonly { readonly id: string; readonly p: number }[];
@@ -12,7 +12,7 @@ interface Part {
 
 /** The price of each printing that a copy may be; undefined where one has none at that grade. */
 function partsOf(
-  prices: Prices,
+  prices: DecisionGround['prices'],
   among: Among,
   service: string | null,
   grade: string | null,
@@ -28,7 +28,7 @@ function partsOf(
 
 /** What a copy is expected to fetch: the median of each printing, by how probable the printing is. */
 export function expectedPrice(
-  prices: Prices,
+  prices: DecisionGround['prices'],
   among: Among,
   service: string | null,
   grade: string | null,
@@ -45,17 +45,45 @@ export function expectedPrice(
  * @param chance between 0 and 1, both excluded
  */
 export function lowPrice(
-  prices: Prices,
+  prices: DecisionGround['prices'],
   among: Among,
   service: string | null,
   grade: string | null,
   chance: number,
 ): number | undefined {
   const parts = partsOf(prices, among, service, grade);
-  if (parts === undefined) return undefined;
-  const scatter = service === null ? prices.scatter.raw : prices.scatter.graded;
+  return parts && quantileOf(parts, prices.scatter, chance);
+}
+
+/**
+ * The same over several grades of a service that a copy may get; grades without a price are left out.
+ *
+ * @param grades with probabilities that add up to 1
+ */
+export function lowPriceOver(
+  prices: DecisionGround['prices'],
+  among: Among,
+  service: string,
+  grades: readonly { readonly grade: string; readonly p: number }[],
+  chance: number,
+): number | undefined {
+  const parts = grades.flatMap(({ grade, p: share }) =>
+    (partsOf(prices, among, service, grade) ?? []).map(({ p, price }) => ({ p: share * p, price })),
+  );
+  const all = parts.reduce((sum, { p }) => sum + p, 0);
+  return all > 0 ? quantileOf(parts, prices.scatter, chance * all) : undefined;
+}
+
+function quantileOf(
+  parts: readonly Part[],
+  { raw, graded }: DecisionGround['prices']['scatter'],
+  chance: number,
+): number {
   const below = (log: number) =>
-    parts.reduce((sum, { p, price }) => sum + p * chanceBelow(price, scatter, Math.exp(log)), 0);
+    parts.reduce((sum, { p, price }) => {
+      const scatter = price.service === null ? raw : graded;
+      return sum + p * chanceBelow(price, scatter, Math.exp(log));
+    }, 0);
   const logs = parts.map(({ price }) => price.level.log);
   let low = Math.min(...logs) - 12;
   let high = Math.max(...logs) + 12;
