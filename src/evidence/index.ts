@@ -1,3 +1,4 @@
+export { printingCalled } from './called.ts';
 export * from './day.ts';
 export type * from './edtf.ts';
 export { type EdtfReading, parseEdtf } from './edtf-parse.ts';

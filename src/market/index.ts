@@ -1,4 +1,3 @@
-export { calendarOf } from './deadlines/calendar.ts';
 export {
   type Clock,
   clockOf,
@@ -11,6 +10,7 @@ export { decide } from './decide/decide.ts';
 export { bestPurchases, type Offer, type Purchases, type Want } from './decide/purchases.ts';
 export type * from './decide/types.ts';
 export { type Way, waysOf } from './decide/ways.ts';
+export { deadlinesCalendar } from './desk/calendar.ts';
 export { type DeskDecisions, decisionsOn } from './desk/decisions.ts';
 export { type Supposed, supposing } from './desk/supposing.ts';
 export * from './desk/types.ts';
@@ -19,6 +19,7 @@ export type * from './landed/types.ts';
 export { type Currency, digitsOf, type Money, unitsIn } from './money/currencies.ts';
 export { type RateRow, type Rates, ratesOf } from './money/rates.ts';
 export { type BackTest, backTest } from './price/back-test.ts';
+export { chanceBelow } from './price/next-sale.ts';
 export { type Prices, pricesOf } from './price/predict.ts';
 export type * from './price/types.ts';
 export { type LeftOut, type SaleRow, type UsableSales, usableSales } from './price/usable.ts';

@@ -1,5 +1,6 @@
 import { Hono } from 'hono';
 import type { Bench } from './bench/bench.ts';
+import type { Deciding } from './desk/deciding.ts';
 import { ownHost, ownPage, strictHeaders } from './guard.ts';
 import type { Home } from './home.ts';
 import { answerPage, type Pages } from './pages.ts';
@@ -7,6 +8,7 @@ import { Refused, refuse } from './refusal.ts';
 import { addBench } from './routes/bench.ts';
 import { addChanges } from './routes/changes.ts';
 import { addDating } from './routes/dating.ts';
+import { addDecide } from './routes/decide.ts';
 import { addDossier } from './routes/dossier.ts';
 import { addDossiers } from './routes/dossiers.ts';
 import { addEvents } from './routes/events.ts';
@@ -17,6 +19,7 @@ import type { Session } from './session.ts';
 export interface Ground {
   readonly session: Session;
   readonly bench: Bench;
+  readonly deciding: Deciding;
   readonly home: Home;
   readonly pages: Pages;
   readonly token: string;
@@ -25,7 +28,7 @@ export interface Ground {
 }
 
 /** All routes behind their guards: own host, own page, own token. */
-export function appOf({ session, bench, home, pages, token, port }: Ground): Hono {
+export function appOf({ session, bench, deciding, home, pages, token, port }: Ground): Hono {
   const app = new Hono();
   app.onError(refuse);
   app.use(strictHeaders());
@@ -42,6 +45,7 @@ export function appOf({ session, bench, home, pages, token, port }: Ground): Hon
   addDossiers(app, session, home);
   addEvents(app, session);
   addBench(app, bench);
+  addDecide(app, deciding);
   app.all('/api/*', (context) => {
     throw new Refused('not-found', `There is no ${context.req.method} ${context.req.path}.`);
   });

@@ -8,6 +8,8 @@ import { appOf } from './app.ts';
 import { Bench } from './bench/bench.ts';
 import { measurer } from './bench/measurer.ts';
 import { type Dater, threadedDater } from './dater.ts';
+import { Deciding } from './desk/deciding.ts';
+import { reckoner } from './desk/reckoner.ts';
 import { openHome } from './home.ts';
 import { openFolder } from './opened.ts';
 import { readPages } from './pages.ts';
@@ -52,8 +54,10 @@ export async function startServer(options: StartOptions = {}): Promise<Running> 
   const token = randomBytes(32).toString('base64url');
   const measuring = measurer();
   const bench = new Bench(session, measuring);
+  const reckoning = reckoner();
+  const deciding = new Deciding(session, reckoning);
   let port = 0;
-  const app = appOf({ session, bench, home, pages, token, port: () => port });
+  const app = appOf({ session, bench, deciding, home, pages, token, port: () => port });
   try {
     const server = await listen(app, options.port ?? FIRST_PORT);
     port = portOf(server);
@@ -64,6 +68,7 @@ export async function startServer(options: StartOptions = {}): Promise<Running> 
       close: async () => {
         await close(server, session);
         await measuring.close();
+        await reckoning.close();
       },
     };
   } catch (error) {

@@ -3,8 +3,8 @@ import { isoOf } from '../../evidence/index.ts';
 import {
   bestBatches,
   bestPurchases,
-  calendarOf,
   type Decision,
+  deadlinesCalendar,
   decide as decideAll,
   decisionsOn,
   digitsOf,
@@ -47,23 +47,12 @@ export async function decide(
     assumed: [...found.assumed, ...from.assumed],
   };
   const called = calledIn(evidence);
-  if (calendar !== undefined) await writeAsked(calendar, calendarIn(decided, called.printing));
+  if (calendar !== undefined)
+    await writeAsked(calendar, deadlinesCalendar(from.ground, called.printing));
   if (json) await writeJson(answerOf(decided, seed), terminal);
   else
     for (const part of decisionReport(decided, called, terminal.width)) await terminal.write(part);
   return faults.length === 0 ? 0 : 1;
-}
-
-function calendarIn({ ground }: Decided, printing: (id: string) => string): string {
-  const entries = ground.copies.flatMap(({ id, printings, clock }) =>
-    clock.open
-      .filter(({ left }) => left >= 0)
-      .map((open) => ({
-        ...open,
-        called: `${id}, ${printings.map((one) => printing(one.id)).join(' or ')}`,
-      })),
-  );
-  return calendarOf(entries, ground.on);
 }
 
 function answerOf(

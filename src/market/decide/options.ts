@@ -13,7 +13,11 @@ const SENDABLE: readonly HeldCopy['status'][] = ['bought', 'arrived', 'kept'];
  * the chances of its grades, less the price raw, less the fee. A tier whose limit of value is under
  * the expected price is shut.
  */
-export function optionsOf(copy: HeldCopy, prices: DecisionGround['prices'], tiers: readonly Tier[]): Option[] {
+export function optionsOf(
+  copy: HeldCopy,
+  prices: DecisionGround['prices'],
+  tiers: readonly Tier[],
+): Option[] {
   const raw = expectedPrice(prices, copy.printings, null, null);
   if (copy.service !== null || raw === undefined || !SENDABLE.includes(copy.status)) return [];
   return tiers.flatMap((tier): Option[] => {
@@ -26,7 +30,11 @@ export function optionsOf(copy: HeldCopy, prices: DecisionGround['prices'], tier
   });
 }
 
-function outcomesOf(copy: HeldCopy, prices: DecisionGround['prices'], chances: GradeChances): Option['outcomes'] {
+function outcomesOf(
+  copy: HeldCopy,
+  prices: DecisionGround['prices'],
+  chances: GradeChances,
+): Option['outcomes'] {
   return Object.entries(chances.p).flatMap(([grade, p]) => {
     const price = expectedPrice(prices, copy.printings, chances.service, grade);
     return price === undefined || p === 0 ? [] : [{ grade, p, price }];
