@@ -1,28 +1,12 @@
 import type { DecideAnswer, DecideRequest, Plans } from '../../contract/index.ts';
-import { type DossierPrices, deskIn, pricesIn } from '../../dossier/index.ts';
+import { deskIn, pricesIn } from '../../dossier/index.ts';
 import { type Day, dayFrom, isoOf, printingCalled } from '../../evidence/index.ts';
-import {
-  type Decision,
-  type Desk,
-  type DeskDecisions,
-  deadlinesCalendar,
-  decide,
-  decisionsOn,
-  type Prices,
-  supposing,
-} from '../../market/index.ts';
+import { deadlinesCalendar, decide, decisionsOn, supposing } from '../../market/index.ts';
 import { Refused } from '../refusal.ts';
 import type { Session, Shown } from '../session.ts';
+import type { Decided, Priced } from './decided.ts';
 import { answerOnWire, plansOnWire } from './on-wire.ts';
 import type { Reckoner } from './reckoner.ts';
-
-/** A desk on a day with the prices that hold then. */
-export interface Priced {
-  readonly shown: Shown;
-  readonly found: DossierPrices;
-  readonly desk: Desk;
-  readonly prices: Prices;
-}
 
 /** Days of one state of the dossier whose prices are kept. */
 const KEPT_DAYS = 3;
@@ -90,12 +74,6 @@ export class Deciding {
     const { prices } = await this.#reckoner.run({ do: 'prices', ground: found.ground });
     return { shown, found, desk: deskIn(shown.dossier, found), prices: prices! };
   }
-}
-
-/** Everything that was decided on a desk. */
-export interface Decided extends DeskDecisions {
-  readonly desk: Desk;
-  readonly decisions: readonly Decision[];
 }
 
 function decidedOn({ desk, prices }: Priced, supposed: DecideRequest['supposed']): Decided {

@@ -14,7 +14,7 @@ import {
   type Purchases,
   waysOf,
 } from '../../market/index.ts';
-import type { Decided, Priced } from './deciding.ts';
+import type { Decided, Priced } from './decided.ts';
 
 /** All that was decided, as the page gets it. */
 export function answerOnWire({ shown, found }: Priced, decided: Decided): DecideAnswer {
