@@ -42,6 +42,18 @@ const begin = createRoute({
   component: lazyRouteComponent(() => import('../begin/Begin.tsx'), 'Begin'),
 });
 
+const decide = createRoute({
+  getParentRoute: () => root,
+  path: '/decide',
+  component: lazyRouteComponent(() => import('../decide/Decide.tsx'), 'Decide'),
+});
+
+const advice = createRoute({
+  getParentRoute: () => root,
+  path: '/decide/$id',
+  component: lazyRouteComponent(() => import('../decide/AdvicePage.tsx'), 'AdvicePage'),
+});
+
 /** The screens and their addresses, after the `#` of the page's address. */
 export const router = createRouter({
   history: createHashHistory(),
@@ -55,6 +67,8 @@ export const router = createRouter({
     at('/sources/$id', SourcePage),
     at('/bench', Bench),
     copy,
+    decide,
+    advice,
     at('/slips', Slips),
     at('/leads', Leads),
     at('/faults', Faults),

@@ -5,6 +5,7 @@ export const SCREENS = [
   ['/products', 'Products'],
   ['/sources', 'Sources'],
   ['/bench', 'Bench'],
+  ['/decide', 'Decide'],
   ['/slips', 'Slips'],
   ['/leads', 'Leads'],
   ['/faults', 'Faults'],

@@ -1,5 +1,6 @@
 export * from './ask.ts';
 export * from './bench.ts';
 export * from './changes.ts';
+export * from './decide.ts';
 export * from './pictures.ts';
 export * from './queries.ts';

@@ -3,6 +3,7 @@ export * from './days.ts';
 export * from './explain.ts';
 export * from './held.ts';
 export * from './ids.ts';
+export * from './money.ts';
 export * from './numbers.ts';
 export * from './properties.ts';
 export * from './weekdays.ts';

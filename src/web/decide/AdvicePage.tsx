@@ -1,0 +1,112 @@
+import { Link, useParams } from '@tanstack/react-router';
+import type { Advised, DecideAnswer } from '../../contract/index.ts';
+import { Marked, Num, Screen } from '../marks/index.ts';
+import { capital, sayMoney, sayPercent } from '../words/index.ts';
+import { AsOf } from './AsOf.tsx';
+import { Cautions } from './Cautions.tsx';
+import { Deadlines } from './Deadlines.tsx';
+import { Assumed, Printings } from './Decide.tsx';
+import { Landed } from './Landed.tsx';
+import { Outcomes } from './Outcomes.tsx';
+import { SupposedNote } from './SupposedNote.tsx';
+import { sayAdvice, sayHinge, sayIsoDay, sayStatus } from './tell.ts';
+import { useDecided } from './useDecided.ts';
+import { Ways } from './Ways.tsx';
+import { WhatIf } from './WhatIf.tsx';
+
+/** One copy: what is best done with it, why, by when, and what would change the answer. */
+export function AdvicePage() {
+  const { id } = useParams({ from: '/decide/$id' });
+  const { answer, error } = useDecided();
+  const copy = answer?.copies.find((one) => one.id === id);
+  if (!answer || !copy) {
+    return (
+      <Screen
+        title={id}
+        lead={
+          answer ? 'There is no copy of this id on the desk.' : (error?.message ?? 'One moment …')
+        }
+      >
+        <Link to="/decide">All copies</Link>
+      </Screen>
+    );
+  }
+  return (
+    <Screen
+      title={id}
+      lead={
+        <>
+          <Printings copy={copy} />. {capital(sayStatus(copy, answer.currency))}.
+        </>
+      }
+    >
+      <div className="advice-columns">
+        <div>
+          <SupposedNote />
+          <Advice copy={copy} answer={answer} />
+        </div>
+        <WhatIf copy={copy} answer={answer} />
+      </div>
+    </Screen>
+  );
+}
+
+interface Props {
+  readonly copy: Advised;
+  readonly answer: DecideAnswer;
+}
+
+function Advice({ copy, answer }: Props) {
+  const { currency } = answer;
+  return (
+    <>
+      <p className="day long">{sayAdvice(copy, currency)}</p>
+      <p className="worth">
+        as of {answer.on === null ? '' : sayIsoDay(answer.on)} <AsOf on={answer.on} />
+      </p>
+      <Marked why={`${sayHinge(copy)} ${capital(copy.because)}.`} />
+      <Equal copy={copy} currency={currency} />
+      <section>
+        <h2>The ways side by side</h2>
+        {copy.ways.length === 0 ? (
+          <p className="empty">No way can be told: a price is missing.</p>
+        ) : (
+          <Ways copy={copy} answer={answer} />
+        )}
+      </section>
+      {copy.options.length > 0 ? <Outcomes copy={copy} answer={answer} /> : null}
+      <section>
+        <h2>Landed cost</h2>
+        <Landed landed={copy.landed} currency={currency} />
+      </section>
+      <section>
+        <h2>Deadlines</h2>
+        <Deadlines copy={copy} />
+      </section>
+      <Assumed answer={answer} />
+      <Cautions copy={copy} />
+    </>
+  );
+}
+
+/** What must come back for keeping to equal returning, and what a bid rests on. */
+function Equal({ copy, currency }: { readonly copy: Advised; readonly currency: string }) {
+  const { equalRefund, highestBid, keep } = copy;
+  if (highestBid !== null && keep !== null)
+    return (
+      <p className="detail">
+        The price alone, before what it costs to land.{' '}
+        <Num why="The chance that it is worth less than it costs landed, at this bid: the regret_limit of desk/desk.json.">
+          At your limit of regret
+        </Num>
+        .
+      </p>
+    );
+  if (!equalRefund || keep === null) return null;
+  return (
+    <p className="detail">
+      {sayMoney(equalRefund, currency)} back would make keeping equal to returning
+      {keep > 0 ? `, ${sayPercent(equalRefund / keep)} of what it may fetch` : ''}.
+    </p>
+  );
+}
