@@ -2,14 +2,13 @@ import { Link, useParams } from '@tanstack/react-router';
 import type { Advised, DecideAnswer } from '../../contract/index.ts';
 import { Marked, Num, Screen } from '../marks/index.ts';
 import { capital, sayMoney, sayPercent } from '../words/index.ts';
-import { AsOf } from './AsOf.tsx';
 import { Cautions } from './Cautions.tsx';
 import { Deadlines } from './Deadlines.tsx';
 import { Assumed, Printings } from './Decide.tsx';
 import { Landed } from './Landed.tsx';
 import { Outcomes } from './Outcomes.tsx';
 import { SupposedNote } from './SupposedNote.tsx';
-import { sayAdvice, sayHinge, sayIsoDay, sayStatus } from './tell.ts';
+import { joined, sayAdvice, sayHinge, sayIsoDay, sayStatus } from './tell.ts';
 import { useDecided } from './useDecided.ts';
 import { Ways } from './Ways.tsx';
 import { WhatIf } from './WhatIf.tsx';
@@ -61,10 +60,8 @@ function Advice({ copy, answer }: Props) {
   return (
     <>
       <p className="day long">{sayAdvice(copy, currency)}</p>
-      <p className="worth">
-        as of {answer.on === null ? '' : sayIsoDay(answer.on)} <AsOf on={answer.on} />
-      </p>
-      <Marked why={`${sayHinge(copy)} ${capital(copy.because)}.`} />
+      <p className="worth">as of {answer.on === null ? '' : sayIsoDay(answer.on)}</p>
+      <Marked why={`${sayHinge(copy)} ${capital(joined(copy.because))}.`} />
       <Equal copy={copy} currency={currency} />
       <section>
         <h2>The ways side by side</h2>

@@ -29,10 +29,7 @@ export function Ways({ copy, answer }: Props) {
               Expected, {currency}
             </th>
             <th scope="col" className="figure">
-              80 % from
-            </th>
-            <th scope="col" className="figure">
-              to
+              80 % between
             </th>
             <th scope="col">
               {landed === null ? null : <>landed {sayMoney(landed, currency)}, the dashed line</>}
@@ -46,11 +43,8 @@ export function Ways({ copy, answer }: Props) {
               <td className="figure" data-head="expected">
                 <Num why={whyWorth(way, answer)}>{sayAmount(way.worth)}</Num>
               </td>
-              <td className="figure" data-head="80 % from">
-                {sayAmount(way.interval80[0])}
-              </td>
-              <td className="figure" data-head="to">
-                {sayAmount(way.interval80[1])}
+              <td className="figure" data-head="80 % between">
+                {saySpread(way.interval80)}
               </td>
               <td className="drawn">
                 <Spread way={way} at={at} landed={landed} />
@@ -61,6 +55,10 @@ export function Ways({ copy, answer }: Props) {
       </table>
     </div>
   );
+}
+
+function saySpread([low, high]: readonly [number, number]): string {
+  return low === high ? 'as agreed' : `${sayAmount(low)} and ${sayAmount(high)}`;
 }
 
 /** Where an amount stands on a drawing that holds all ways of some copies and what they cost. */

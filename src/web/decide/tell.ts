@@ -22,10 +22,15 @@ export function sayAdvice(copy: Advised, currency: string): string {
 
 /** The turning point, its deciding words between asterisks. */
 export function sayHinge({ hingesOn }: Pick<Advised, 'hingesOn'>): string {
-  const [what, at] = hingesOn.split(/ (?=if )/);
-  if (at === undefined) return `Hinges on ${hingesOn}.`;
+  const [what, at] = joined(hingesOn).split(/ (?=if )/);
+  if (at === undefined) return `Hinges on ${joined(hingesOn)}.`;
   const [condition, ...rest] = at.split('; ');
   return `${capital(what ?? '')} *${condition}*${rest.map((one) => `; ${one}`).join('')}.`;
+}
+
+/** Numbers stay beside their unit at the end of a line. */
+export function joined(sentence: string): string {
+  return sentence.replace(/(\d) (%|[A-Z]{3}\b)/g, '$1\u00a0$2');
 }
 
 /** A way in words: `sell it raw`, `ostrel, plain`. */

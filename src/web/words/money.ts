@@ -6,7 +6,8 @@ const WHOLE = new Intl.NumberFormat('en', { maximumFractionDigits: 0 });
 
 /** An estimate of an amount: to the hundredth below a thousand, whole above. */
 export function sayAmount(value: number): string {
-  return Math.abs(value) >= 1000 ? WHOLE.format(value) : GROUPED.format(value);
+  const text = Math.abs(value) >= 1000 ? WHOLE.format(value) : GROUPED.format(value);
+  return text.replace('-', '−');
 }
 
 /** The same with its currency, which stays beside it. */
