@@ -85,27 +85,21 @@ function priceIn(
   return found && String(found.price);
 }
 
-/** A tier's fee, the chance of its dearest grade, and what that grade may fetch. */
-function Sending({ copy, answer, supposed, suppose }: PartProps) {
-  const first = copy.options.findIndex(
-    ({ service, tier }) => service === copy.submit?.service && tier === copy.submit.tier,
+/** The service and tier that the copy is sent in to, and what may be otherwise there. */
+function Sending(props: PartProps) {
+  const { options, submit } = props.copy;
+  const first = options.findIndex(
+    ({ service, tier }) => service === submit?.service && tier === submit.tier,
   );
   const [chosen, choose] = useState(Math.max(0, first));
-  const option = copy.options[chosen] ?? copy.options[0];
+  const option = options[chosen] ?? options[0];
   if (!option) return null;
-  const { service, tier } = option;
-  const dearest = option.outcomes.reduce((best, one) => (one.price > best.price ? one : best));
-  const entered = answer.tiers.find((one) => one.service === service && one.tier === tier);
-  const of = { copy: copy.id, service, grade: dearest.grade };
-  const isIt = (one: typeof of) =>
-    one.copy === of.copy && one.service === service && one.grade === of.grade;
-  const chance = supposed.grades.find(isIt)?.p;
   return (
     <>
       <Field label="Sent in to">
         {(ties) => (
           <select {...ties} value={chosen} onChange={({ target }) => choose(Number(target.value))}>
-            {copy.options.map((one, at) => (
+            {options.map((one, at) => (
               <option key={`${one.service} ${one.tier}`} value={at}>
                 {one.service}, {one.tier}
               </option>
@@ -113,20 +107,44 @@ function Sending({ copy, answer, supposed, suppose }: PartProps) {
           </select>
         )}
       </Field>
-      {entered ? (
-        <SupposedField
-          label={`Fee, ${entered.currency}`}
-          as={entered.fee}
-          value={supposed.fees.find((one) => one.service === service && one.tier === tier)?.fee}
-          set={(fee) =>
-            suppose({
-              fees: instead(supposed.fees, { service, tier }, fee ? { fee } : undefined),
-            })
-          }
-        />
-      ) : null}
+      <Fee {...props} option={option} />
+      <Dearest {...props} option={option} />
+    </>
+  );
+}
+
+interface OptionProps extends PartProps {
+  readonly option: Advised['options'][number];
+}
+
+function Fee({ answer, supposed, suppose, option: { service, tier } }: OptionProps) {
+  const isIt = (one: { readonly service: string; readonly tier: string }) =>
+    one.service === service && one.tier === tier;
+  const entered = answer.tiers.find(isIt);
+  if (!entered) return null;
+  return (
+    <SupposedField
+      label={`Fee, ${entered.currency}`}
+      as={entered.fee}
+      value={supposed.fees.find(isIt)?.fee}
+      set={(fee) =>
+        suppose({ fees: instead(supposed.fees, { service, tier }, fee ? { fee } : undefined) })
+      }
+    />
+  );
+}
+
+/** The chance of the dearest grade, and what it may fetch. */
+function Dearest({ copy, answer, supposed, suppose, option: { service, outcomes } }: OptionProps) {
+  const { grade, p, price } = outcomes.reduce((best, one) => (one.price > best.price ? one : best));
+  const of = { copy: copy.id, service, grade };
+  const chance = supposed.grades.find(
+    (one) => one.copy === copy.id && one.service === service && one.grade === grade,
+  )?.p;
+  return (
+    <>
       <Field
-        label={`Chance of ${dearest.grade}: ${sayPercent(dearest.p)}`}
+        label={`Chance of ${grade}: ${sayPercent(p)}`}
         hint={chance === undefined ? 'The other grades keep their shares.' : 'Supposed.'}
       >
         {(ties) => (
@@ -136,7 +154,7 @@ function Sending({ copy, answer, supposed, suppose }: PartProps) {
             min="0"
             max="1"
             step="0.01"
-            value={chance ?? dearest.p}
+            value={chance ?? p}
             onChange={({ target }) =>
               suppose({ grades: instead(supposed.grades, of, { p: Number(target.value) }) })
             }
@@ -144,12 +162,12 @@ function Sending({ copy, answer, supposed, suppose }: PartProps) {
         )}
       </Field>
       <SupposedField
-        label={`It may fetch as ${service} ${dearest.grade}, ${answer.currency}`}
-        as={dearest.price.toFixed(2)}
+        label={`It may fetch as ${service} ${grade}, ${answer.currency}`}
+        as={price.toFixed(2)}
         value={priceIn(supposed, of)}
-        set={(price) =>
+        set={(text) =>
           suppose({
-            prices: instead(supposed.prices, of, price ? { price: Number(price) } : undefined),
+            prices: instead(supposed.prices, of, text ? { price: Number(text) } : undefined),
           })
         }
       />
