@@ -4,6 +4,7 @@ import {
   expectedNumbers,
   isLook,
   type Known,
+  type Look,
   type Reading,
   readValue,
   type Seen,
@@ -34,33 +35,50 @@ export function readerOf({ evidence }: Dossier, known: Known): WordsReader {
   return wordsReader(known, new Map(titles.filter(([, title]) => title !== '')));
 }
 
-/**
- * What the desk holds of a copy: what was seen and measured on it, what its seller and its label
- * say, and what it is called.
- */
-export function seenOf(dossier: Dossier, copy: string, read: WordsReader): Seen {
+/** What the desk holds of a copy, by where it comes from. */
+export interface Kept {
+  /** What was seen on it, with the row of `desk/observations.csv`. */
+  readonly observed: readonly { readonly reading: Reading; readonly row: number }[];
+  /** What the bench measured. */
+  readonly measured: readonly Reading[];
+  /** What its seller and its label say. */
+  readonly said: readonly Reading[];
+  /** The printings, one of which it is called. */
+  readonly named: readonly string[];
+}
+
+/** What the desk holds of a copy, by where it comes from. */
+export function keptOf(dossier: Dossier, copy: string, read: WordsReader): Kept {
   const rows = rowsOf(dossier, 'desk/copies.csv', (cell) => cell).filter(
     (row) => row('id') === copy,
   );
   const stands = standingOf(dossier);
-  const named = rows.flatMap((row) => stands(row('printing')));
-  const said = rows.flatMap((row) => [
-    ...read(`${row('described_as')} ${row('listing')}`, 'listing'),
-    ...read(row('label'), 'label'),
-  ]);
-  const readings = rowsOf(dossier, 'desk/observations.csv', (cell) => cell).flatMap(
-    (row): readonly Reading[] => {
-      const value = readValue(row('value'));
-      if (row('copy') !== copy || row('trait') === '' || row('value') === '' || !value.ok)
-        return [];
-      const sees = row('sees');
-      return [
-        { trait: row('trait'), value: value.value, sees: isLook(sees) ? sees : null, sd: null },
-      ];
-    },
-  );
-  const measured = measuredOf(dossier.documents.get(`desk/examinations/${copy}.json`));
-  return { readings: [...readings, ...measured, ...said], named: [...new Set(named)] };
+  return {
+    observed: observedOn(dossier, copy),
+    measured: measuredOf(dossier.documents.get(`desk/examinations/${copy}.json`)),
+    said: rows.flatMap((row) => [
+      ...read(`${row('described_as')} ${row('listing')}`, 'listing'),
+      ...read(row('label'), 'label'),
+    ]),
+    named: [...new Set(rows.flatMap((row) => stands(row('printing'))))],
+  };
+}
+
+/** The same, all readings together. */
+export function seenOf(dossier: Dossier, copy: string, read: WordsReader): Seen {
+  const { observed, measured, said, named } = keptOf(dossier, copy, read);
+  const readings = [...observed.map(({ reading }) => reading), ...measured, ...said];
+  return { readings, named };
+}
+
+function observedOn(dossier: Dossier, copy: string): Kept['observed'] {
+  return rowsOf(dossier, 'desk/observations.csv', (cell, row) => {
+    const value = readValue(cell('value'));
+    if (cell('copy') !== copy || cell('trait') === '' || cell('value') === '' || !value.ok)
+      return [];
+    const sees = isLook(cell('sees')) ? (cell('sees') as Look) : null;
+    return [{ row, reading: { trait: cell('trait'), value: value.value, sees, sd: null } }];
+  }).flat();
 }
 
 function traitRowsOf(dossier: Dossier): TraitRow[] {

@@ -8,7 +8,7 @@ export {
   gradeSettingOf,
 } from './desk.ts';
 export { freshDossier } from './fresh.ts';
-export { knownOf, readerOf, seenOf } from './identification.ts';
+export { type Kept, keptOf, knownOf, readerOf, seenOf } from './identification.ts';
 export { changesBetween, mergeTables } from './merge.ts';
 export { isSafeName } from './names.ts';
 export { newestDay } from './newest-day.ts';

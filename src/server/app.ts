@@ -1,6 +1,7 @@
 import { Hono } from 'hono';
 import type { Bench } from './bench/bench.ts';
 import type { Deciding } from './desk/deciding.ts';
+import type { Identifying } from './desk/identifying.ts';
 import { ownHost, ownPage, strictHeaders } from './guard.ts';
 import type { Home } from './home.ts';
 import { answerPage, type Pages } from './pages.ts';
@@ -12,6 +13,7 @@ import { addDecide } from './routes/decide.ts';
 import { addDossier } from './routes/dossier.ts';
 import { addDossiers } from './routes/dossiers.ts';
 import { addEvents } from './routes/events.ts';
+import { addIdentify } from './routes/identify.ts';
 import { addNotes } from './routes/notes.ts';
 import type { Session } from './session.ts';
 
@@ -20,6 +22,7 @@ export interface Ground {
   readonly session: Session;
   readonly bench: Bench;
   readonly deciding: Deciding;
+  readonly identifying: Identifying;
   readonly home: Home;
   readonly pages: Pages;
   readonly token: string;
@@ -28,7 +31,16 @@ export interface Ground {
 }
 
 /** All routes behind their guards: own host, own page, own token. */
-export function appOf({ session, bench, deciding, home, pages, token, port }: Ground): Hono {
+export function appOf({
+  session,
+  bench,
+  deciding,
+  identifying,
+  home,
+  pages,
+  token,
+  port,
+}: Ground): Hono {
   const app = new Hono();
   app.onError(refuse);
   app.use(strictHeaders());
@@ -46,6 +58,7 @@ export function appOf({ session, bench, deciding, home, pages, token, port }: Gr
   addEvents(app, session);
   addBench(app, bench);
   addDecide(app, deciding);
+  addIdentify(app, identifying);
   app.all('/api/*', (context) => {
     throw new Refused('not-found', `There is no ${context.req.method} ${context.req.path}.`);
   });

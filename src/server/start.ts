@@ -9,6 +9,7 @@ import { Bench } from './bench/bench.ts';
 import { measurer } from './bench/measurer.ts';
 import { type Dater, threadedDater } from './dater.ts';
 import { Deciding } from './desk/deciding.ts';
+import { Identifying } from './desk/identifying.ts';
 import { reckoner } from './desk/reckoner.ts';
 import { openHome } from './home.ts';
 import { openFolder } from './opened.ts';
@@ -56,8 +57,18 @@ export async function startServer(options: StartOptions = {}): Promise<Running> 
   const bench = new Bench(session, measuring);
   const reckoning = reckoner();
   const deciding = new Deciding(session, reckoning);
+  const identifying = new Identifying(session, reckoning);
   let port = 0;
-  const app = appOf({ session, bench, deciding, home, pages, token, port: () => port });
+  const app = appOf({
+    session,
+    bench,
+    deciding,
+    identifying,
+    home,
+    pages,
+    token,
+    port: () => port,
+  });
   try {
     const server = await listen(app, options.port ?? FIRST_PORT);
     port = portOf(server);

@@ -1,25 +1,15 @@
-import { type IdentificationKey, sayTrait } from '../../catalogue/index.ts';
-import { type KeyAround, keyNotes, leadsTo } from './key.ts';
-
-/** Lines of 8-point type that a column of the page holds, and letters that a line of one column holds. */
-const LINES = 72;
-const LETTERS = 118;
-/** Type sizes in points, the largest first, and columns beside each other. */
-const FITS = [
-  [9, 1],
-  [9, 2],
-  [8, 2],
-  [7, 2],
-  [7, 3],
-  [6, 3],
-  [5, 3],
-  [5, 4],
-  [4, 4],
-] as const;
+import {
+  type IdentificationKey,
+  type KeyAround,
+  keyFit,
+  keyNotes,
+  leadsTo,
+  sayTrait,
+} from '../../catalogue/index.ts';
 
 /** A key as a page of A4 that can be printed; all of it is in the one file. */
 export function keyPage(key: IdentificationKey, around: KeyAround): string {
-  const [size, columns] = fitOf(key, around);
+  const [size, columns] = keyFit(key, around);
   const title = `Key to ${around.title || 'the printings'}`;
   const couplets = key.couplets.map(({ number, from, trait, sees, leads }) => {
     const back = from === null ? '' : ` <a href="#c${from}">(${from})</a>`;
@@ -38,29 +28,6 @@ export function keyPage(key: IdentificationKey, around: KeyAround): string {
 <main>${couplets.join('\n')}</main>
 <footer>${notes.join('')}</footer></body></html>
 `;
-}
-
-/** The largest type in which all lines find room. */
-function fitOf(
-  key: IdentificationKey,
-  around: KeyAround,
-): readonly [size: number, columns: number] {
-  const fits = FITS.find(([size, columns]) => {
-    const letters = (LETTERS * 8) / size / columns - 4;
-    const lines = key.couplets.reduce(
-      (sum, { leads }) =>
-        sum +
-        1.5 +
-        leads.reduce((so, lead) => {
-          const text = `${lead.says} ${leadsTo(lead, around.called)}`;
-          return so + Math.ceil(text.length / letters);
-        }, 0),
-      0,
-    );
-    const notes = keyNotes(key, around).reduce((so, one) => so + Math.ceil(one.length / 150), 3);
-    return lines / columns <= (LINES * 8) / size - notes;
-  });
-  return fits ?? [4, 5];
 }
 
 function styleOf(size: number, columns: number): string {

@@ -1,14 +1,20 @@
+import { identificationKey, identify } from '../../catalogue/index.ts';
 import { answerTasks } from '../../host/index.ts';
 import { bestBatches, bestPurchases, pricesOf } from '../../market/index.ts';
 import type { DeskReply, DeskTask } from './tasks.ts';
 
 answerTasks(async (task: DeskTask): Promise<DeskReply> => {
-  if (task.do === 'prices') return { prices: pricesOf(task.ground) };
-  const { decisions, tiers, wants, offers, budget } = task;
-  return {
-    plans: {
-      batches: await bestBatches(decisions, tiers, budget),
-      purchases: await bestPurchases(wants, offers, budget),
-    },
-  };
+  switch (task.do) {
+    case 'prices':
+      return { prices: pricesOf(task.ground) };
+    case 'identify':
+      return { identified: identify(task.known, task.seen) };
+    case 'key':
+      return { key: identificationKey(task.known) };
+    case 'plans': {
+      const { decisions, tiers, wants, offers, budget } = task;
+      const batches = await bestBatches(decisions, tiers, budget);
+      return { plans: { batches, purchases: await bestPurchases(wants, offers, budget) } };
+    }
+  }
 });

@@ -1,3 +1,4 @@
+import type { IdentificationKey, Identified, Known, Seen } from '../../catalogue/index.ts';
 import type {
   Batches,
   Decision,
@@ -19,10 +20,14 @@ export type DeskTask =
       readonly wants: readonly Want[];
       readonly offers: readonly Offer[];
       readonly budget: number | null;
-    };
+    }
+  | { readonly do: 'identify'; readonly known: Known; readonly seen: Seen }
+  | { readonly do: 'key'; readonly known: Known };
 
 /** What it answers, by the name of the task. */
 export interface DeskReply {
   readonly prices?: Prices;
+  readonly identified?: Identified;
+  readonly key?: IdentificationKey;
   readonly plans?: { readonly batches: Batches; readonly purchases: Purchases };
 }

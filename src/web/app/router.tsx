@@ -48,6 +48,24 @@ const decide = createRoute({
   component: lazyRouteComponent(() => import('../decide/Decide.tsx'), 'Decide'),
 });
 
+const identify = createRoute({
+  getParentRoute: () => root,
+  path: '/identify',
+  component: lazyRouteComponent(() => import('../identify/Identify.tsx'), 'IdentifyCard'),
+});
+
+const identifyCopy = createRoute({
+  getParentRoute: () => root,
+  path: '/identify/$id',
+  component: lazyRouteComponent(() => import('../identify/Identify.tsx'), 'IdentifyCopy'),
+});
+
+const key = createRoute({
+  getParentRoute: () => root,
+  path: '/key',
+  component: lazyRouteComponent(() => import('../key/Key.tsx'), 'Key'),
+});
+
 const advice = createRoute({
   getParentRoute: () => root,
   path: '/decide/$id',
@@ -69,6 +87,9 @@ export const router = createRouter({
     copy,
     decide,
     advice,
+    identify,
+    identifyCopy,
+    key,
     at('/slips', Slips),
     at('/leads', Leads),
     at('/faults', Faults),

@@ -5,6 +5,7 @@ export const SCREENS = [
   ['/products', 'Products'],
   ['/sources', 'Sources'],
   ['/bench', 'Bench'],
+  ['/identify', 'Identify'],
   ['/decide', 'Decide'],
   ['/slips', 'Slips'],
   ['/leads', 'Leads'],
