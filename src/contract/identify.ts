@@ -19,6 +19,8 @@ export const IdentifyRequestSchema = z.object({
   saw: z.array(seen).max(500),
   /** A seller's words. */
   listing: z.string().max(50_000).exactOptional(),
+  /** Whether it lies in a slab, where no copy tells. */
+  graded: z.boolean().exactOptional(),
 });
 export type IdentifyRequest = z.infer<typeof IdentifyRequestSchema>;
 

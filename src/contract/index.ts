@@ -4,6 +4,7 @@ export * from './decide.ts';
 export * from './dossier.ts';
 export * from './facts.ts';
 export * from './identify.ts';
+export * from './listing.ts';
 export * from './notes.ts';
 export * from './routes.ts';
 export * from './rows.ts';

@@ -12,6 +12,7 @@ export type * from './decide/types.ts';
 export { type Way, waysOf } from './decide/ways.ts';
 export { deadlinesCalendar } from './desk/calendar.ts';
 export { type DeskDecisions, decisionsOn } from './desk/decisions.ts';
+export { type Listing, type Weighed, weighListing } from './desk/listing.ts';
 export { type Supposed, supposing } from './desk/supposing.ts';
 export * from './desk/types.ts';
 export { type LandedGround, landedCosts } from './landed/landed.ts';

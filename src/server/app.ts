@@ -57,7 +57,7 @@ export function appOf({
   addDossiers(app, session, home);
   addEvents(app, session);
   addBench(app, bench);
-  addDecide(app, deciding);
+  addDecide(app, deciding, identifying);
   addIdentify(app, identifying);
   app.all('/api/*', (context) => {
     throw new Refused('not-found', `There is no ${context.req.method} ${context.req.path}.`);

@@ -55,8 +55,24 @@ export function lowPrice(
   return parts && quantileOf(parts, prices.scatter, chance);
 }
 
+/** The chance that a copy fetches less than an amount above 0; undefined where a price is missing. */
+export function chanceUnder(
+  prices: DecisionGround['prices'],
+  among: Among,
+  service: string | null,
+  grade: string | null,
+  amount: number,
+): number | undefined {
+  const scatter = service === null ? prices.scatter.raw : prices.scatter.graded;
+  return partsOf(prices, among, service, grade)?.reduce(
+    (sum, { p, price }) => sum + p * chanceBelow(price, scatter, amount),
+    0,
+  );
+}
+
 /**
- * The same over several grades of a service that a copy may get; grades without a price are left out.
+ * The amount under which a copy falls with a given chance, over several grades of a service that it
+ * may get; grades without a price are left out.
  *
  * @param grades with probabilities that add up to 1
  */

@@ -2,7 +2,12 @@ import { cp, mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type DecideAnswer, DecideAnswerSchema, PlansSchema } from '../../contract/index.ts';
+import {
+  type DecideAnswer,
+  DecideAnswerSchema,
+  ListingAnswerSchema,
+  PlansSchema,
+} from '../../contract/index.ts';
 import { startTrial, type Trial } from '../fixtures/running.ts';
 
 const AS_IT_IS = { fees: [], grades: [], rates: [], prices: [], asked: [], taxRate: null };
@@ -70,10 +75,12 @@ describe('deciding over the wire', () => {
   });
 
   it('plans batches and purchases within a budget', async () => {
-    const ask = async (budget: number | null) =>
-      PlansSchema.parse(
-        (await trial.ask('/api/decide/plans', { budget, supposed: AS_IT_IS })).body,
-      );
+    // As it is, no tier of the demo is worth its fee; with the top grade nearly sure one is.
+    const grades = [{ copy: 'hare-1', service: 'sorimae', grade: 'S', p: 0.9 }];
+    const ask = async (budget: number | null) => {
+      const body = { budget, supposed: { ...AS_IT_IS, grades } };
+      return PlansSchema.parse((await trial.ask('/api/decide/plans', body)).body);
+    };
     const free = await ask(null);
     expect(free.batches).toEqual([{ service: 'sorimae', tier: '일반', copies: ['hare-1'] }]);
     expect(free.bought).toEqual([null, null, null]);
@@ -84,6 +91,22 @@ describe('deciding over the wire', () => {
     const { status, headers, body } = await trial.ask('/api/decide/calendar');
     expect([status, headers.get('content-type')]).toEqual([200, 'text/calendar; charset=utf-8']);
     expect(body).toMatch(/DTSTART;VALUE=DATE:20260701/);
+  });
+
+  it('weighs a listing from abroad, and writes nothing', async () => {
+    const listing = {
+      words: 'Lebre do Sino da Maré prateada, foil silver, nº 31, português',
+      ...{ price: '540.00', currency: 'BRL', origin: 'BR', shippedBy: '', shipping: '60' },
+      ...{ service: '', grade: '' },
+    };
+    const { body } = await trial.ask('/api/listing', listing);
+    const answer = ListingAnswerSchema.parse(body);
+    // By hand, at 5.9782 for a euro: 90.33 and 10.04; 21 % of the goods; handling 5.50; 1 % of both.
+    expect(answer.landed).toMatchObject({ total: '125.84' });
+    expect(answer.identified.candidates[0]?.id).toMatch(/^br-/);
+    expect(answer.highestBid).toBeGreaterThan(0);
+    expect(answer.highestBidThere).toBeGreaterThan(answer.highestBid!);
+    expect((await trial.ask('/api/listing', { ...listing, currency: 'R$' })).status).toBe(400);
   });
 
   it('refuses what is no day and what is no amount', async () => {

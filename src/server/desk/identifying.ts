@@ -42,12 +42,12 @@ export class Identifying {
   }
 
   /** Which printing a copy is, by what the desk holds of it and what is told. */
-  async identify({ copy, saw, listing }: IdentifyRequest): Promise<IdentifyAnswer> {
+  async identify({ copy, saw, listing, graded }: IdentifyRequest): Promise<IdentifyAnswer> {
     const shown = await this.#session.shown();
     const { dossier } = shown;
     const row = copy === undefined ? undefined : copiesOf(dossier).find(({ id }) => id === copy);
     if (copy !== undefined && !row) throw new Refused('not-found', `There is no copy ${copy}.`);
-    const known = this.knownIn(shown, row !== undefined && row.service !== '');
+    const known = this.knownIn(shown, row ? row.service !== '' : graded === true);
     const read = readerOf(dossier, known);
     const kept = copy === undefined ? NOTHING : keptOf(dossier, copy, read);
     const told = saw.map(readingIn);
