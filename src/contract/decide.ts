@@ -48,6 +48,8 @@ const optionSchema = z.object({
   spread: z.number(),
   pLoss: probability,
   upcharge: z.number(),
+  /** That it comes back without a grade, and what is lost then; not in the gain. */
+  ungraded: z.object({ p: probability, cost: z.number() }).nullable(),
   postageShare: z.number(),
   days: z.number().nullable(),
   by: z.enum(['examination', 'population']),

@@ -69,7 +69,9 @@ describe('supposing', () => {
     ...{ id: 'one', parcel: null, bought: null, price: '10', currency: 'BRL', offeredBack: null },
     ...{ status: 'offered' as const, printings: listing.printings, service: null, grade: null },
     ...{ clock: { open: [], unclear: [] } },
-    gradeChances: [{ service: 'a', p: { 8: 0.5, 9: 0.3, 10: 0.2 }, by: 'population' as const }],
+    gradeChances: [
+      { service: 'a', p: { 8: 0.5, 9: 0.3, 10: 0.2 }, ungraded: null, by: 'population' as const },
+    ],
   };
   const held = { ...desk, copies: [copy] };
   const none = { fees: [], grades: [], rates: [], prices: [], asked: [], taxRate: null };

@@ -55,7 +55,11 @@ function advised(
       ...way,
       interval80: [...way.interval80] as [number, number],
     })),
-    options: options.map((option) => ({ ...option, outcomes: [...option.outcomes] })),
+    options: options.map((option) => ({
+      ...option,
+      outcomes: [...option.outcomes],
+      ungraded: option.ungraded && { ...option.ungraded },
+    })),
     ...clockOnWire(clock),
   };
 }

@@ -74,7 +74,7 @@ function Grades({ option: { outcomes, by, service }, answer }: GradesProps) {
 }
 
 function sayTerms(
-  { spread, pLoss, upcharge, postageShare, days }: Option,
+  { spread, pLoss, upcharge, ungraded, postageShare, days }: Option,
   currency: string,
 ): string {
   const parts = [
@@ -82,6 +82,11 @@ function sayTerms(
     `a chance of ${sayPercent(pLoss)} to be worth less than raw, fee and postage taken off`,
     `its share of a batch’s postage ${sayMoney(postageShare, currency)}`,
     ...(upcharge > 0 ? [`an upcharge of ${sayMoney(upcharge, currency)} is to be expected`] : []),
+    ...(ungraded
+      ? [
+          `a chance of ${sayPercent(ungraded.p)} to come back without a grade, ${sayMoney(ungraded.cost, currency)} lost then`,
+        ]
+      : []),
     days === null ? 'how long it takes is not entered' : `${days} days away`,
   ];
   return `${parts.join('; ')}.`;
