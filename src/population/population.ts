@@ -18,6 +18,8 @@ import type {
   ServiceCount,
 } from './types.ts';
 
+/** Standard deviations between the ends of a central 95 %. */
+const WIDTH = 3.92;
 /** Matches less likely than this are not listed. */
 const LISTED = 0.01;
 
@@ -125,7 +127,7 @@ function summed(parts: readonly Part[], learned: Shrinkage) {
   const sure = n > 0 ? sum((part) => part.tally.total * part.sure) / n : 1;
   const rate = whole
     ? rateOf({ x, n }, learned, Math.round(20 * sure) / 20)
-    : lumpedRateOf({ x, n }, share, learned);
+    : lumpedRateOf({ x, n }, share, (total95[1] - total95[0]) / n / WIDTH, learned);
   return { total, total95, top: sum(({ tally, share: s }) => tally.top * s), ...rate };
 }
 

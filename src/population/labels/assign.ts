@@ -28,6 +28,8 @@ export interface Assigned {
   readonly foreign: Float64Array;
 }
 
+/** How often printings share a label though their own words tell them apart. Judgement, no source. */
+const STRANGERS = 0.03;
 /** How much worse than the label's best printing another one may fit that is lumped with it. */
 const LUMP_TEMPER = 0.35;
 
@@ -87,12 +89,20 @@ class State {
   /** By label: printings there, with the weight of each. */
   readonly #members: Map<number, number>[];
   readonly #shares: Float64Array;
+  /** By printing: log of how many labels fit it about as well as the best; a lump is sought among them. */
+  readonly #fitting: Float64Array;
+  /** By printing: its kin, those that fit one label about as well; -1 where it has none. */
+  readonly #kin: Int32Array;
 
   constructor(problem: Assigning) {
     this.#problem = problem;
     this.candidates = problem.candidates;
     this.#at = Int32Array.from(problem.candidates, (list) => list.length);
     this.#members = Array.from({ length: problem.labels }, () => new Map());
+    this.#fitting = Float64Array.from(problem.candidates, (list) =>
+      Math.log(Math.max(1, fitting(list).length)),
+    );
+    this.#kin = kinOf(problem.candidates);
     this.#shares = new Float64Array(2 + Math.max(0, ...problem.candidates.map((c) => c.length)));
   }
 
@@ -103,9 +113,10 @@ class State {
     const shares = this.#shares.subarray(0, list.length + 1);
     const labels = this.#problem.labels;
     const listed = Math.log(1 - rates.unlisted);
-    const own = listed + Math.log(1 - rates.lumped) - Math.log(labels);
+    const lumped = (this.#kin[printing] as number) < 0 ? STRANGERS : rates.lumped;
+    const own = listed + Math.log(1 - lumped) - Math.log(labels);
     const ours = Math.log((1 - rates.foreign) / rates.foreign);
-    const joins = listed + Math.log(rates.lumped) - 0.5 * Math.log(plausible(list));
+    const joins = listed + Math.log(lumped) - 0.5 * (this.#fitting[printing] as number);
     let most = Math.log(rates.unlisted) + (this.#problem.unlisted[printing] as number);
     shares[list.length] = most;
     list.forEach(({ label, weight, seen }, i) => {
@@ -149,14 +160,24 @@ class State {
     let empty = 0;
     let joined = 0;
     let placed = 0;
-    for (const { size } of this.#members) {
-      if (size === 0) empty += 1;
-      placed += size;
-      joined += Math.max(0, size - 1);
+    let withKin = 0;
+    const kin = new Set<number>();
+    for (const members of this.#members) {
+      if (members.size === 0) empty += 1;
+      placed += members.size;
+      joined += Math.max(0, members.size - 1);
+      for (const printing of members.keys()) {
+        const group = this.#kin[printing] as number;
+        if (group < 0) continue;
+        withKin += 1;
+        kin.add(group);
+      }
     }
     const all = this.candidates.length;
     rates.unlisted = share(random, all - placed + 1.2, placed + 6);
-    rates.lumped = share(random, joined + 2, placed - joined + 5.5);
+    // The first of each group of kin has nobody to join.
+    const apart = Math.max(0, withKin - kin.size - joined);
+    rates.lumped = share(random, joined + 1.5, apart + 3);
     rates.foreign = share(random, empty + 1, this.#members.length - empty + 7);
   }
 }
@@ -164,6 +185,32 @@ class State {
 function share(random: Chance, a: number, b: number): number {
   const x = random.gamma(a);
   return Math.min(0.98, Math.max(0.002, x / (x + random.gamma(b))));
+}
+
+/** Groups of printings that one label's words fit about as well as any, by printing; -1 for those in none. */
+function kinOf(candidates: Assigning['candidates']): Int32Array {
+  const group = Int32Array.from(candidates, (_, printing) => printing);
+  const root = (printing: number): number => {
+    let at = printing;
+    while (group[at] !== at) at = group[at] as number;
+    return at;
+  };
+  const first = new Map<number, number>();
+  candidates.forEach((list, printing) => {
+    for (const { label, weight } of fitting(list)) {
+      if (weight <= 0) continue;
+      const other = first.get(label);
+      if (other === undefined) first.set(label, printing);
+      else group[root(printing)] = root(other);
+    }
+  });
+  const sizes = new Map<number, number>();
+  candidates.forEach((_, printing) => {
+    sizes.set(root(printing), (sizes.get(root(printing)) ?? 0) + 1);
+  });
+  return Int32Array.from(candidates, (_, printing) =>
+    (sizes.get(root(printing)) as number) > 1 ? root(printing) : -1,
+  );
 }
 
 function bestOf(members: ReadonlyMap<number, number>): number | undefined {
@@ -178,8 +225,8 @@ function lumpWeight(weight: number, best: number): number {
   return (1 - LUMP_TEMPER) * (weight - best);
 }
 
-/** Labels that fit about as well as the best: a lump is sought among these. */
-function plausible(list: readonly Candidate[]): number {
+/** Labels that fit about as well as the best. */
+function fitting(list: readonly Candidate[]): readonly Candidate[] {
   const best = list.reduce((most, { weight }) => Math.max(most, weight), Number.NEGATIVE_INFINITY);
-  return Math.max(1, list.filter(({ weight }) => weight > best - 3).length);
+  return list.filter(({ weight }) => weight > best - 3);
 }

@@ -5,7 +5,15 @@ import type { Told } from './fields.ts';
 import { type Pairs, vocabularyOf, without } from './learned.ts';
 import { type Levels, levelsOf, numbersOf } from './levels.ts';
 import { type LabelWords, labelWords, lexiconOf } from './lexicon.ts';
-import { addHabit, columnsOf, type Habits, noHabits, unmatched, weightOf } from './weights.ts';
+import {
+  addHabit,
+  columnsOf,
+  type Habits,
+  noHabits,
+  silences,
+  unmatched,
+  weightOf,
+} from './weights.ts';
 import { levelled } from './words.ts';
 
 /** The labels of one report, and which printings are counted under each. */
@@ -86,6 +94,7 @@ function candidates(
 ): Candidate[][] {
   const lists: Candidate[][] = told.ids.map(() => []);
   const among = candidatesFor(told, columns);
+  const silence = silences(columns, habits);
   labels.forEach((_, label) => {
     const here = levels[label] as Levels;
     const ifNot = unmatched(here, columns, told);
@@ -93,7 +102,7 @@ function candidates(
     const sure = witness.confirmed[label] as ReadonlySet<number>;
     for (const printing of new Set([...among(here), ...looked.keys(), ...sure])) {
       const own = (held[label] as ReadonlyMap<number, number>).get(printing) ?? 0;
-      const words = weightOf(printing, here, ifNot, columns, told, habits, own);
+      const words = weightOf(printing, here, ifNot, columns, told, habits, silence, own);
       const strange = here.strange * (words < TELLING ? STRANGE : STRANGE / 4);
       const weight = TEMPER * (words - strange);
       const seen = witness.speaks(label, printing);

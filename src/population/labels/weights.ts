@@ -1,5 +1,13 @@
 import { byField, type Told } from './fields.ts';
-import { FIELDS, type Field, LEVELS, type Levels, type Numbers, yearLevel } from './levels.ts';
+import {
+  FIELDS,
+  type Field,
+  LEVEL,
+  LEVELS,
+  type Levels,
+  type Numbers,
+  yearLevel,
+} from './levels.ts';
 
 /** How a true pair's levels fall (agrees, near, silent, differs) before anything is learned. */
 interface Prior {
@@ -154,10 +162,25 @@ export function unmatched(levels: Levels, columns: Columns, told: Told): Record<
   return byField(FIELDS, shares);
 }
 
+/** How often labels are silent of each field, over the printings of a dossier. */
+export function silences(columns: Columns, habits: Habits): Record<Field, number> {
+  return byField(FIELDS, (field) => {
+    let silent = 0;
+    let known = 0;
+    columns.counts[field].forEach((count, value) => {
+      const usual = columns.usual[field][value] as boolean;
+      silent += count * chanceOf(field, value, LEVEL.silent, 0, habits, usual);
+      known += count;
+    });
+    return known > 0 ? silent / known : 0.5;
+  });
+}
+
 /**
  * The weight of a pair of label and printing, as the natural log of a likelihood ratio (
  * `fellegi:1969`): over the fields, log of the chance of the level for a true pair over that for a
- * printing taken at random. Fields whose value is not known say nothing.
+ * printing taken at random, under a label that tells the field as often as labels do. Fields whose
+ * value is not known say nothing.
  *
  * @param own how much the pair itself taught the habits, 0 to 1
  */
@@ -168,6 +191,7 @@ export function weightOf(
   columns: Columns,
   told: Told,
   habits: Habits,
+  silence: Readonly<Record<Field, number>>,
   own: number,
 ): number {
   let weight = 0;
@@ -177,7 +201,8 @@ export function weightOf(
     const level = levelOf(field, printing, levels, columns, told);
     const usual = columns.usual[field][value] as boolean;
     const chance = chanceOf(field, value, level, own, habits, usual);
-    weight += Math.log(chance / ((ifNot[field] as number[])[level] as number));
+    const said = level === LEVEL.silent ? silence[field] : 1 - silence[field];
+    weight += Math.log(chance / (said * ((ifNot[field] as number[])[level] as number)));
   }
   return weight;
 }
