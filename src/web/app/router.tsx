@@ -60,6 +60,18 @@ const identifyCopy = createRoute({
   component: lazyRouteComponent(() => import('../identify/Identify.tsx'), 'IdentifyCopy'),
 });
 
+const listing = createRoute({
+  getParentRoute: () => root,
+  path: '/listing',
+  component: lazyRouteComponent(() => import('../listing/Listing.tsx'), 'Listing'),
+});
+
+const wants = createRoute({
+  getParentRoute: () => root,
+  path: '/wants',
+  component: lazyRouteComponent(() => import('../wants/Wants.tsx'), 'Wants'),
+});
+
 const key = createRoute({
   getParentRoute: () => root,
   path: '/key',
@@ -90,6 +102,8 @@ export const router = createRouter({
     identify,
     identifyCopy,
     key,
+    listing,
+    wants,
     at('/slips', Slips),
     at('/leads', Leads),
     at('/faults', Faults),

@@ -7,6 +7,7 @@ export const SCREENS = [
   ['/bench', 'Bench'],
   ['/identify', 'Identify'],
   ['/decide', 'Decide'],
+  ['/wants', 'Wants'],
   ['/slips', 'Slips'],
   ['/leads', 'Leads'],
   ['/faults', 'Faults'],

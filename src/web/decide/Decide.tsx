@@ -26,6 +26,9 @@ export function Decide() {
       <div className="acts decide-acts">
         <AsOf on={answer?.on ?? null} />
         <CalendarFile />
+        <Link to="/listing" className="choice">
+          Weigh a listing
+        </Link>
       </div>
       <SupposedNote />
       {answer ? (

@@ -83,7 +83,11 @@ function Purchases({ plans: { bought, purchasesPlan }, answer }: PurchasesProps)
     return copy ? [{ want, copy }] : [];
   });
   if (pairs.length === 0)
-    return <p className="empty">Nothing on offer is what you want at your price.</p>;
+    return (
+      <p className="empty">
+        Nothing on offer is what <Link to="/wants">you want</Link> at your price.
+      </p>
+    );
   const { saved, cost, atMost } = purchasesPlan;
   return (
     <div>
