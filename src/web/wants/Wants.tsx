@@ -134,7 +134,7 @@ interface RowProps {
 }
 
 function Row({ want, buy, edit }: RowProps) {
-  const { book, change } = useDesk();
+  const { book } = useDesk();
   const { printing, service, grade, most, price, pUnder, cells } = want;
   const name = shortName(book, printing);
   return (
@@ -176,25 +176,38 @@ function Row({ want, buy, edit }: RowProps) {
         )}
       </td>
       <td>
-        <span className="acts">
-          <button
-            type="button"
-            className="plain"
-            aria-label={`Change ${name}`}
-            onClick={() => edit(want)}
-          >
-            Change
-          </button>
-          <button
-            type="button"
-            className="plain"
-            aria-label={`Take ${name} off the list`}
-            onClick={() => change(noWantStep(want, name))}
-          >
-            Take off
-          </button>
-        </span>
+        <Acts want={want} name={name} edit={edit} />
       </td>
     </tr>
+  );
+}
+
+interface ActsProps {
+  readonly want: Wanted;
+  readonly name: string;
+  readonly edit: (want: Wanted) => void;
+}
+
+function Acts({ want, name, edit }: ActsProps) {
+  const { change } = useDesk();
+  return (
+    <span className="acts">
+      <button
+        type="button"
+        className="plain"
+        aria-label={`Change ${name}`}
+        onClick={() => edit(want)}
+      >
+        Change
+      </button>
+      <button
+        type="button"
+        className="plain"
+        aria-label={`Take ${name} off the list`}
+        onClick={() => change(noWantStep(want, name))}
+      >
+        Take off
+      </button>
+    </span>
   );
 }
