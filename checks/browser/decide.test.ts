@@ -71,9 +71,12 @@ describe.skipIf(!CAN_RUN)('deciding in the page (needs a Chromium)', () => {
   it('notes what is ticked on a copy, and undo takes the row back', async () => {
     const { page, wrongs } = await openPage(browser, `${stage.url}#/identify/hare-4`);
     const before = await stage.textOf('desk/observations.csv');
-    const tick = page.getByRole('button', { name: 'Portuguese', exact: false }).first();
-    await tick.waitFor({ timeout: 60_000 });
-    await tick.click();
+    await page.locator('.look-at').first().waitFor({ timeout: 60_000 });
+    for (const folded of await page.locator('details.outcomes summary').all()) await folded.click();
+    await page
+      .getByRole('button', { name: /^Portuguese/ })
+      .first()
+      .click();
     await expect
       .poll(() => stage.textOf('desk/observations.csv'))
       .toBe(`${before}hare-4,language,pt-BR,eye,\n`);

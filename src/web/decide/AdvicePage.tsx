@@ -62,7 +62,7 @@ function Advice({ copy, answer }: Props) {
       <p className="day long">{sayAdvice(copy, currency)}</p>
       <p className="worth">as of {answer.on === null ? '' : sayIsoDay(answer.on)}</p>
       <Marked why={`${sayHinge(copy)} ${capital(joined(copy.because))}.`} />
-      <Equal copy={copy} currency={currency} />
+      <Equal copy={copy} answer={answer} />
       <section>
         <h2>The ways side by side</h2>
         {copy.ways.length === 0 ? (
@@ -86,19 +86,22 @@ function Advice({ copy, answer }: Props) {
   );
 }
 
-/** What must come back for keeping to equal returning, and what a bid rests on. */
-function Equal({ copy, currency }: { readonly copy: Advised; readonly currency: string }) {
-  const { equalRefund, highestBid, keep } = copy;
-  if (highestBid !== null && keep !== null)
+/** What a bid comes to in the seller's money, or what must come back for keeping to equal returning. */
+function Equal({ copy, answer }: Props) {
+  const { equalRefund, highestBid, keep, asked } = copy;
+  const { currency, regretLimit } = answer;
+  if (highestBid !== null && keep !== null) {
+    const there = asked && inTheirs(highestBid, asked.currency, answer);
     return (
       <p className="detail">
-        The price alone, before what it costs to land.{' '}
-        <Num why="The chance that it is worth less than it costs landed, at this bid: the regret_limit of desk/desk.json.">
-          At your limit of regret
+        The price alone{there ? `, about ${sayMoney(there, asked.currency)}` : ''}.{' '}
+        <Num why="The chance that it is worth less than it costs landed stays at or under this: the regret_limit of desk/desk.json.">
+          {sayPercent(regretLimit ?? 0)} chance of regret
         </Num>
         .
       </p>
     );
+  }
   if (!equalRefund || keep === null) return null;
   return (
     <p className="detail">
@@ -106,4 +109,12 @@ function Equal({ copy, currency }: { readonly copy: Advised; readonly currency: 
       {keep > 0 ? `, ${sayPercent(equalRefund / keep)} of what it may fetch` : ''}.
     </p>
   );
+}
+
+/** An amount of the desk in another currency at the rate of the day; null without a rate. */
+function inTheirs(amount: number, other: string, { currency, rates }: DecideAnswer): number | null {
+  const perEur = (code: string) =>
+    code === 'EUR' ? 1 : Number(rates.find((rate) => rate.currency === code)?.perEur);
+  const there = (amount * perEur(other)) / perEur(currency);
+  return other === currency || Number.isNaN(there) ? null : there;
 }

@@ -1,4 +1,5 @@
 import type { WireLanded } from '../../contract/index.ts';
+import { capital } from '../words/index.ts';
 
 interface Props {
   readonly landed: WireLanded;
@@ -48,7 +49,7 @@ export function Landed({ landed, currency }: Props) {
       </div>
       {landed.assumed.map((one) => (
         <p key={one} className="detail assumed">
-          {one}.
+          {capital(one)}.
         </p>
       ))}
     </>
