@@ -28,23 +28,25 @@ describe.skipIf(!CAN_RUN)('deciding in the page (needs a Chromium)', () => {
   afterAll(async () => {
     await browser?.close();
     await stage?.close();
-  });
+  }, 60_000);
 
-  it.each(['light', 'dark'] as const)(
-    'has no barrier, wide and narrow, %s',
-    async (colorScheme) => {
-      for (const viewport of SIZES) {
-        const { page, wrongs } = await openPage(browser, stage.url, { viewport, colorScheme });
-        for (const [hash, drawn] of SCREENS) {
-          await page.goto(`${stage.url}${hash}`);
-          await page.locator(drawn).first().waitFor({ timeout: 60_000 });
-          expect([hash, await barriers(page)]).toEqual([hash, []]);
-          await expectNoSideways(page);
-        }
-        expect(wrongs).toEqual([]);
-        await page.context().close();
+  const looks = SIZES.flatMap((viewport) =>
+    (['light', 'dark'] as const).map((colorScheme) => ({ viewport, colorScheme })),
+  );
+  it.each(looks)(
+    'has no barrier, $viewport.width wide, $colorScheme',
+    async (look) => {
+      const { page, wrongs } = await openPage(browser, stage.url, look);
+      for (const [hash, drawn] of SCREENS) {
+        await page.goto(`${stage.url}${hash}`);
+        await page.locator(drawn).first().waitFor({ timeout: 60_000 });
+        expect([hash, await barriers(page)]).toEqual([hash, []]);
+        await expectNoSideways(page);
       }
+      expect(wrongs).toEqual([]);
+      await page.context().close();
     },
+    300_000,
   );
 
   it('follows what is supposed at once, and writes nothing', async () => {
@@ -74,7 +76,7 @@ describe.skipIf(!CAN_RUN)('deciding in the page (needs a Chromium)', () => {
     await page.locator('.look-at').first().waitFor({ timeout: 60_000 });
     for (const folded of await page.locator('details.outcomes summary').all()) await folded.click();
     await page
-      .getByRole('button', { name: /^Portuguese/ })
+      .getByRole('button', { name: /Portuguese/ })
       .first()
       .click();
     await expect
