@@ -1,2 +1,3 @@
 export * from './film/index.ts';
+export * from './leaving/index.ts';
 export type * from './paper/types.ts';

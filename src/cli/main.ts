@@ -46,6 +46,7 @@ function programOf(terminal: Terminal, workbench: Workbench, end: (exit: Exit) =
   addPictures(program, terminal, end);
   addColour(program, terminal, end);
   addCompare(program, terminal, end);
+  addChronicle(program, terminal, end);
   program
     .command('open')
     .description('open the workbench in the browser')
@@ -150,6 +151,21 @@ function addMarket(program: Command, terminal: Terminal, end: (exit: Exit) => vo
     .option('--json', 'print JSON')
     .action(async (folder, options) =>
       end(await (await import('./commands/decide.ts')).decide(folder, options, terminal)),
+    );
+}
+
+function addChronicle(program: Command, terminal: Terminal, end: (exit: Exit) => void): void {
+  program
+    .command('publish')
+    .description('list what a publication holds that could harm, and what stays at home')
+    .argument('<dossier>', 'folder of the dossier')
+    .requiredOption('--list', 'list what leaves and what stays; writes nothing')
+    .option('--prices', 'show prices')
+    .option('--json', 'print JSON')
+    .action(async (folder, { json, prices = false }) =>
+      end(
+        await (await import('./commands/leaving.ts')).leaving(folder, { json, prices }, terminal),
+      ),
     );
 }
 

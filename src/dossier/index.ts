@@ -9,6 +9,7 @@ export {
 } from './desk.ts';
 export { freshDossier } from './fresh.ts';
 export { type Kept, keptOf, knownOf, readerOf, seenOf } from './identification.ts';
+export { leavingGroundIn } from './leaving-ground.ts';
 export { changesBetween, mergeTables } from './merge.ts';
 export { isSafeName } from './names.ts';
 export { newestDay } from './newest-day.ts';

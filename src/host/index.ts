@@ -13,6 +13,7 @@ export { type DecodedPicture, decodePicture } from './pictures/decode.ts';
 export { jpegOf } from './pictures/encode.ts';
 export { PictureFault } from './pictures/fault.ts';
 export { keepPhoto, PHOTO_ROLE, PhotoThere } from './pictures/keep.ts';
+export { marksOf } from './pictures/marks.ts';
 export { type CopyPhoto, listingOf, photoNamed, photosOf } from './pictures/photos.ts';
 export { type PartPx, shownPicture, shownSamples } from './pictures/shown.ts';
 export { noteRecent, type Recent, readRecent } from './recent.ts';
