@@ -30,6 +30,7 @@ describe('the guide', async () => {
       'colour',
       'compare',
       'publish',
+      'revisions',
       'open',
     ]);
   });

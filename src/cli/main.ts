@@ -1,14 +1,12 @@
-import { readFileSync } from 'node:fs';
 import { Command, CommanderError, InvalidArgumentError } from 'commander';
 import { parseEdtf } from '../evidence/index.ts';
 import { ownTerminal, type Terminal } from './terminal.ts';
+import { version } from './version.ts';
 import type { Workbench } from './workbench.ts';
 import { WrongCall } from './wrong-call.ts';
 
 /** How a command ended: 0 fine, 1 the data have faults, 2 it was called wrongly. */
 type Exit = 0 | 1 | 2;
-
-const packageFile = new URL('../../package.json', import.meta.url);
 
 /**
  * Runs the command that the words name and answers how the process should end. Each command is
@@ -37,7 +35,7 @@ export async function main(
 function programOf(terminal: Terminal, workbench: Workbench, end: (exit: Exit) => void): Command {
   const program = new Command('printlore')
     .description('A workbench for the collector who researches one card through every printing.')
-    .version(JSON.parse(readFileSync(packageFile, 'utf8')).version)
+    .version(version())
     .exitOverride()
     .configureOutput({ writeOut: (text) => void terminal.write(text), writeErr: terminal.say });
   addResearch(program, terminal, end);
@@ -47,6 +45,7 @@ function programOf(terminal: Terminal, workbench: Workbench, end: (exit: Exit) =
   addColour(program, terminal, end);
   addCompare(program, terminal, end);
   addChronicle(program, terminal, end);
+  addRevisions(program, terminal, end);
   program
     .command('open')
     .description('open the workbench in the browser')
@@ -165,6 +164,28 @@ function addChronicle(program: Command, terminal: Terminal, end: (exit: Exit) =>
     .action(async (folder, { json, prices = false }) =>
       end(
         await (await import('./commands/leaving.ts')).leaving(folder, { json, prices }, terminal),
+      ),
+    );
+}
+
+function addRevisions(program: Command, terminal: Terminal, end: (exit: Exit) => void): void {
+  program
+    .command('revisions')
+    .description('list the frozen revisions of a dossier, compare two, or freeze the next')
+    .argument('<dossier>', 'folder of the dossier')
+    .argument('[from]', 'number of the earlier revision')
+    .argument('[to]', 'number of the later one; else now, the dossier as it stands')
+    .option('--freeze', 'freeze the dossier as it stands as the next revision')
+    .option('--on <day>', 'day of the revision, YYYY-MM-DD; else the newest in the dossier', day)
+    .option('--json', 'print JSON')
+    .action(async (folder, from, to, options) =>
+      end(
+        await (await import('./commands/revisions.ts')).revisions(
+          folder,
+          [from, to],
+          options,
+          terminal,
+        ),
       ),
     );
 }

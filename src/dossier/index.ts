@@ -16,6 +16,7 @@ export { newestDay } from './newest-day.ts';
 export { type ReadRecords, recordsOf } from './population.ts';
 export { type DossierPrices, homeOf, pricesIn } from './price-ground.ts';
 export { readDossier } from './read.ts';
+export { readRevisions, revisionName } from './revisions.ts';
 export { DOCUMENTS, TABLES } from './schema.ts';
 export type * from './types.ts';
 export { applyWhole, isExamination, wholeDifferences } from './whole-file.ts';

@@ -8,6 +8,7 @@ export {
 export { removeDrafts } from './drafts.ts';
 export { type FolderFiles, filesOf, replaceFile } from './files.ts';
 export { type CutFont, type CutFonts, type CutOptions, cutFonts, type Wish } from './fonts/cut.ts';
+export { sha512 } from './hash.ts';
 export { pdfOf } from './pdf/typeset.ts';
 export { type DecodedPicture, decodePicture } from './pictures/decode.ts';
 export { jpegOf } from './pictures/encode.ts';

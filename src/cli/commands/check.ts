@@ -1,5 +1,5 @@
-import { recordsOf } from '../../dossier/index.ts';
-import { dossierIn } from '../dossier.ts';
+import { readDossier, readRevisions, recordsOf } from '../../dossier/index.ts';
+import { filesIn } from '../dossier.ts';
 import { writeJson } from '../json.ts';
 import { faultsReport } from '../report/faults.ts';
 import { counted } from '../report/words.ts';
@@ -11,9 +11,10 @@ export async function check(
   { json = false }: { json?: boolean },
   terminal: Terminal,
 ): Promise<0 | 1> {
-  const dossier = await dossierIn(folder);
+  const files = await filesIn(folder);
+  const dossier = await readDossier(files);
   const { evidence } = dossier;
-  const { faults } = recordsOf(dossier);
+  const faults = [...recordsOf(dossier).faults, ...(await readRevisions(files)).faults];
   const { printings, sources, claims } = evidence;
   const fine = `No faults: ${counted(printings.length, 'printing')}, ${counted(sources.length, 'source')}, ${counted(claims.length, 'claim')}.\n`;
   if (json) await writeJson({ faults }, terminal);

@@ -1,0 +1,72 @@
+import type { Figure } from '../figures/types.ts';
+
+/** A claim as it stood when a revision was frozen. */
+export interface FrozenClaim {
+  /** Lasting name, `SOURCE.PROPERTY.WHAT`. */
+  readonly key: string;
+  readonly source: string;
+  readonly property: string;
+  /** Printings with `|` between them, or the product. */
+  readonly about: string;
+  /** As written. */
+  readonly value: string;
+  /** As written; empty where none is told. */
+  readonly locator: string;
+  /** That the value holds; null where it was not weighed. */
+  readonly pRight: number | null;
+  /** Its source stays at home, so that nothing of it is told to readers. */
+  readonly home: boolean;
+}
+
+/** One published state of the account, as `revisions/NUMBER.json` keeps it. */
+export interface Revision {
+  readonly format: 1;
+  /** From 1. */
+  readonly number: number;
+  /** ISO 8601. */
+  readonly day: string;
+  /** SHA-512 of the list of `files`, in hexadecimal. */
+  readonly sha512: string;
+  /** SHA-512 of each research file in its canonical form. */
+  readonly files: Readonly<Record<string, string>>;
+  /** Program and version. */
+  readonly madeWith: string;
+  readonly figures: readonly Figure[];
+  readonly claims: readonly FrozenClaim[];
+}
+
+/** What became of a claim between two revisions. */
+export interface ClaimChange {
+  /**
+   * `new`: evidence that was not there; `withdrawn`: no longer there; `misread`: the same source and
+   * place with another value; `place`: the same value at another place; `slip`, `no-slip`: the
+   * evidence has come to speak against what it says, or for it.
+   */
+  readonly what: 'new' | 'withdrawn' | 'misread' | 'place' | 'slip' | 'no-slip';
+  readonly before: FrozenClaim | null;
+  readonly after: FrozenClaim | null;
+}
+
+/** A figure that changed, and why. */
+export interface FigureChange {
+  readonly name: string;
+  readonly before: Figure | null;
+  readonly after: Figure | null;
+  /** Changes of claims that it rests on. */
+  readonly claims: readonly ClaimChange[];
+  /** In English: what was added, withdrawn or mended, or that only the method changed. */
+  readonly because: string;
+  /** In English: how far it moved. */
+  readonly moved: string;
+}
+
+/** What changed from one revision to another. */
+export interface Difference {
+  readonly from: number;
+  /** Null for the dossier as it stands, which is not frozen yet. */
+  readonly to: number | null;
+  /** Research files whose contents changed. */
+  readonly files: readonly string[];
+  readonly claims: readonly ClaimChange[];
+  readonly figures: readonly FigureChange[];
+}
