@@ -1,3 +1,4 @@
+export * from './downloads/index.ts';
 export type * from './figures/types.ts';
 export * from './film/index.ts';
 export * from './leaving/index.ts';

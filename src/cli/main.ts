@@ -156,16 +156,24 @@ function addMarket(program: Command, terminal: Terminal, end: (exit: Exit) => vo
 function addChronicle(program: Command, terminal: Terminal, end: (exit: Exit) => void): void {
   program
     .command('publish')
-    .description('list what a publication holds that could harm, and what stays at home')
+    .description(
+      'list what a publication holds that could harm, or write what readers may download',
+    )
     .argument('<dossier>', 'folder of the dossier')
-    .requiredOption('--list', 'list what leaves and what stays; writes nothing')
+    .option('--list', 'list what leaves and what stays; writes nothing')
+    .option('--downloads <folder>', 'write what readers may download into this folder')
     .option('--prices', 'show prices')
-    .option('--json', 'print JSON')
-    .action(async (folder, { json, prices = false }) =>
-      end(
-        await (await import('./commands/leaving.ts')).leaving(folder, { json, prices }, terminal),
-      ),
-    );
+    .option('--json', 'with --list: print JSON')
+    .action(async (folder, { list = false, downloads, json, prices = false }) => {
+      if (list === (downloads !== undefined))
+        throw new WrongCall('Ask for the list with --list, or for files with --downloads.');
+      if (list) {
+        const { leaving } = await import('./commands/leaving.ts');
+        return end(await leaving(folder, { json, prices }, terminal));
+      }
+      const { downloads: write } = await import('./commands/downloads.ts');
+      return end(await write(folder, downloads, { prices }, terminal));
+    });
 }
 
 function addRevisions(program: Command, terminal: Terminal, end: (exit: Exit) => void): void {
