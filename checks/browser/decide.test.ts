@@ -82,7 +82,9 @@ describe.skipIf(!CAN_RUN)('deciding in the page (needs a Chromium)', () => {
     await expect
       .poll(() => stage.textOf('desk/observations.csv'))
       .toBe(`${before}hare-4,language,pt-BR,eye,\n`);
-    await expect.poll(() => page.locator('.readings').textContent()).toContain('language: pt-BR');
+    await expect
+      .poll(() => page.locator('.readings').textContent(), { timeout: 20_000 })
+      .toContain('language: pt-BR');
     await page.keyboard.press('Control+z');
     await expect
       .poll(() => stage.textOf('desk/observations.csv'), { timeout: 10_000 })
