@@ -52,14 +52,35 @@ export interface Crease {
   readonly heightMm: number;
 }
 
+/** Ink or foil that is rubbed or lifted off a patch in bright broken specks. */
+export interface Silvering {
+  /** The middle and half the lengths of the oval that it keeps to. */
+  readonly centreMm: Point;
+  readonly halfMm: Point;
+  /** Size of its specks, and the share of the oval's middle that they cover. */
+  readonly grainMm: number;
+  readonly cover: number;
+  /** Light of what lies bare: near white, of no colour. */
+  readonly bare: number;
+  readonly seed: number;
+}
+
 /** All that is wrong with one side of a card. */
 export interface Marks {
   readonly wear: readonly Wear[];
   readonly loss: readonly Loss[];
+  readonly silvering: readonly Silvering[];
   readonly dents: readonly Dent[];
   readonly scratches: readonly Scratch[];
   readonly creases: readonly Crease[];
 }
 
 /** Nothing wrong. */
-export const UNMARKED: Marks = { wear: [], loss: [], dents: [], scratches: [], creases: [] };
+export const UNMARKED: Marks = {
+  wear: [],
+  loss: [],
+  silvering: [],
+  dents: [],
+  scratches: [],
+  creases: [],
+};

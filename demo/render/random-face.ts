@@ -41,6 +41,11 @@ export function randomFace(random: Chance, tone: 'any' | 'dark' | 'light' = 'any
   };
 }
 
+/** Colours of a dark border, and of a line on it. */
+export function darkColours(random: Chance): Pick<Face, 'borderColour' | 'lineColour'> {
+  return colours(random, 'dark');
+}
+
 function colours(random: Chance, tone: 'any' | 'dark' | 'light') {
   const u = random.uniform();
   const kind = tone !== 'any' ? tone : u < 0.15 ? 'dark' : u < 0.33 ? 'light' : 'any';

@@ -1,13 +1,20 @@
 import type { Chance } from '../../src/maths/index.ts';
 import type { Point } from './canvas.ts';
-import { type Dent, type Marks, type Scratch, UNMARKED, type Wear } from './defects.ts';
+import {
+  type Dent,
+  type Marks,
+  type Scratch,
+  type Silvering,
+  UNMARKED,
+  type Wear,
+} from './defects.ts';
 import type { Face } from './face.ts';
 
 /** Marks by chance: whitened corners and edges, dents, or scratches. */
 export function randomMarks(
   random: Chance,
   face: Face,
-  kind: 'worn' | 'dented' | 'scratched',
+  kind: 'worn' | 'silvered' | 'dented' | 'scratched',
 ): Marks {
   const between = (a: number, b: number) => a + (b - a) * random.uniform();
   const [w, h] = face.sizeMm;
@@ -17,6 +24,10 @@ export function randomMarks(
         ? [{ centreMm: [between(0.2, 0.8) * w, -0.3] as Point, radiusMm: between(0.8, 1.6) }]
         : [];
     return { ...UNMARKED, wear: random.uniform() < 0.15 ? [] : wearOf(random, w, h), loss };
+  }
+  if (kind === 'silvered') {
+    const silvering = Array.from({ length: 1 + random.below(4) }, () => silveringOf(random, w, h));
+    return { ...UNMARKED, silvering };
   }
   if (kind === 'dented') return { ...UNMARKED, dents: dentsOf(random, w, h) };
   return {
@@ -48,6 +59,34 @@ function wearOf(random: Chance, w: number, h: number): readonly Wear[] {
       };
     }),
   ];
+}
+
+/** A patch inside the print, or a thin stretch along an edge. */
+function silveringOf(random: Chance, w: number, h: number): Silvering {
+  const between = (a: number, b: number) => a + (b - a) * random.uniform();
+  const common = {
+    grainMm: between(0.12, 0.4),
+    cover: between(0.15, 0.6),
+    bare: between(0.55, 0.9),
+    seed: random.below(999),
+  };
+  if (random.uniform() < 0.5) {
+    const halfMm: Point = [between(0.8, 3), between(0.8, 3)];
+    return { ...common, halfMm, centreMm: [between(8, w - 8), between(8, h - 8)] };
+  }
+  const [long, deep] = [between(2, 9), between(0.3, 0.9)];
+  const side = random.below(4);
+  if (side < 2)
+    return {
+      ...common,
+      halfMm: [long, deep],
+      centreMm: [between(6 + long, w - 6 - long), side === 0 ? 0 : h],
+    };
+  return {
+    ...common,
+    halfMm: [deep, long],
+    centreMm: [side === 2 ? 0 : w, between(6 + long, h - 6 - long)],
+  };
 }
 
 function dentsOf(random: Chance, w: number, h: number): readonly Dent[] {

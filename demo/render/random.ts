@@ -5,13 +5,13 @@ import { clutter } from './clutter.ts';
 import { UNMARKED } from './defects.ts';
 import type { Face } from './face.ts';
 import { hsv, type Rgb } from './light.ts';
-import { randomFace } from './random-face.ts';
+import { darkColours, randomFace } from './random-face.ts';
 import { harder } from './random-hard.ts';
 import { randomMarks } from './random-marks.ts';
 import { type Develop, GROUNDS, type Ground, type Lighting, type Scene } from './scene.ts';
 
 /** Kinds of scene that can be had by chance. */
-export const KINDS = ['photo', 'scan', 'worn', 'dented', 'raking', 'hard'] as const;
+export const KINDS = ['photo', 'scan', 'worn', 'dented', 'raking', 'hard', 'silvered'] as const;
 /** One kind of scene. */
 export type Kind = (typeof KINDS)[number];
 
@@ -23,9 +23,18 @@ export function randomScene(kind: Kind, seed: number): Scene {
   if (kind === 'raking') return lampScene(random, 'raking');
   const photo = photoScene(random, kind === 'hard' ? 'hard' : 'photo');
   if (kind === 'hard') return harder(photo, random);
+  if (kind === 'silvered') return silvered(photo, random);
   if (kind === 'worn')
     return { ...photo, kind: 'wear', marks: randomMarks(random, photo.face!, 'worn') };
   return photo;
+}
+
+/** A dark or holographic face whose ink or foil is lifted in places; some of them untouched. */
+function silvered(photo: Scene, random: Chance): Scene {
+  const foil = random.uniform() < 0.6 ? between(random, 0.4, 1) : 0;
+  const face: Face = { ...photo.face!, ...darkColours(random), foil };
+  const untouched = random.uniform() < 0.15;
+  return { ...photo, face, marks: untouched ? UNMARKED : randomMarks(random, face, 'silvered') };
 }
 
 const between = (random: Chance, a: number, b: number) => a + (b - a) * random.uniform();

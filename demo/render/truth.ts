@@ -41,7 +41,7 @@ export function truthOf(scene: Scene, seed: number, whitened: Whitened | null): 
     defects,
     clean: defects.length === 0,
     ...lampTruth(scene, pixelOf),
-    ...(whitened && scene.marks.wear.length > 0
+    ...(whitened && scene.marks.wear.length + scene.marks.silvering.length > 0
       ? { mask: 'mask.png', maskPxPerMm: MASK_SCALE }
       : {}),
   };
@@ -102,6 +102,7 @@ function defectsOf(marks: Marks, whitened: Whitened | null, pixelOf: (p: Point) 
         }),
     ...whitened?.places[i],
   }));
+  const bare = marks.silvering.map((_, i) => ({ type: 'silvering', ...whitened?.silvered[i] }));
   const lost = marks.loss.map(({ centreMm: [x, y], radiusMm: r }) => ({
     type: 'loss',
     centroidMm: [x, y],
@@ -114,7 +115,7 @@ function defectsOf(marks: Marks, whitened: Whitened | null, pixelOf: (p: Point) 
   }));
   const dents = marks.dents.map((dent) => dentTruth(dent, pixelOf));
   const scratches = marks.scratches.map((one) => ({ type: 'scratch', ...lineTruth(one, pixelOf) }));
-  return [...worn, ...lost, ...folds, ...dents, ...scratches];
+  return [...worn, ...bare, ...lost, ...folds, ...dents, ...scratches];
 }
 
 function dentTruth(dent: Dent, pixelOf: (p: Point) => Point) {

@@ -1,5 +1,5 @@
 import type { Canvas, Point } from './canvas.ts';
-import type { Crease, Marks, Wear } from './defects.ts';
+import type { Crease, Marks, Silvering, Wear } from './defects.ts';
 import { hashed, layered } from './noise.ts';
 import { boxOf, toLine } from './relief.ts';
 import { roundedDistance } from './shapes.ts';
@@ -9,11 +9,15 @@ export interface Whitened {
   readonly mask: Uint8Array;
   readonly maskWidth: number;
   readonly maskHeight: number;
-  readonly places: readonly {
-    readonly areaMm2: number;
-    readonly bboxMm: readonly [number, number, number, number];
-    readonly centroidMm: Point;
-  }[];
+  readonly places: readonly Place[];
+  /** The same of each place that is silvered. */
+  readonly silvered: readonly Place[];
+}
+
+interface Place {
+  readonly areaMm2: number;
+  readonly bboxMm: readonly [number, number, number, number];
+  readonly centroidMm: Point;
 }
 
 /** Pixels of a mask to the millimetre. */
@@ -22,7 +26,7 @@ export const MASK_SCALE = 20;
 /** Draws whitening into a painted face, where there is one, and tells where it lies. */
 export function whiten(
   canvas: Canvas | null,
-  marks: Pick<Marks, 'wear' | 'creases'>,
+  marks: Pick<Marks, 'wear' | 'silvering' | 'creases'>,
   size: Point,
   radius: number,
 ): Whitened {
@@ -34,8 +38,13 @@ export function whiten(
     if (canvas) paint(canvas, boxOfWear(wear, size), at, wear.seed);
     return measured(boxOfWear(wear, size), at, size, radius, mask, maskWidth);
   });
+  const silvered = marks.silvering.map((one) => {
+    const at = bareOf(one);
+    if (canvas) paintBare(canvas, boxOfBare(one), at, one);
+    return measured(boxOfBare(one), at, size, radius, mask, maskWidth);
+  });
   if (canvas) for (const crease of marks.creases) paintCrease(canvas, crease);
-  return { mask, maskWidth, maskHeight, places };
+  return { mask, maskWidth, maskHeight, places, silvered };
 }
 
 type Box = readonly [number, number, number, number];
@@ -87,6 +96,30 @@ function paint(canvas: Canvas, box: Box, depth: Depth, seed: number): void {
   });
 }
 
+/** Specks where layered noise lies above what leaves so much of the middle bare, fewer outwards. */
+function bareOf({ centreMm: [cx, cy], halfMm: [a, b], grainMm, cover, seed }: Silvering): Depth {
+  // Noise of three octaves lies about one half with a spread of about a seventh.
+  const least = 0.5 + 0.15 * (1 - 2 * cover) * 1.6;
+  return (x, y) => {
+    const far = Math.hypot((x - cx) / a, (y - cy) / b);
+    if (far >= 1) return -1;
+    const noise = layered(x / grainMm / 2, y / grainMm / 2, seed, 3);
+    return 2 * grainMm * (noise - least - 0.35 * far ** 4);
+  };
+}
+
+function boxOfBare({ centreMm: [x, y], halfMm: [a, b] }: Silvering): Box {
+  return [x - a, y - b, x + a, y + b];
+}
+
+function paintBare(canvas: Canvas, box: Box, depth: Depth, { bare, seed }: Silvering): void {
+  each(canvas, box, (x, y) => {
+    const gone = Math.max(0, Math.min(1, 0.5 + depth(x, y) * 14));
+    const light = bare * (0.85 + 0.3 * layered(x * 6, y * 6, seed + 3, 2));
+    return [gone, light, light * 1.01, light * 1.03];
+  });
+}
+
 function paintCrease(canvas: Canvas, { polylineMm, widthMm }: Crease): void {
   each(canvas, boxOf(polylineMm, widthMm), (x, y) => {
     const [d] = toLine(polylineMm, x, y);
@@ -120,11 +153,12 @@ function measured(
   radius: number,
   mask: Uint8Array,
   maskWidth: number,
-): Whitened['places'][number] {
+): Place {
   const s = MASK_SCALE;
   let [n, sx, sy, x0, y0, x1, y1] = [0, 0, 0, w, h, 0, 0];
-  for (let j = Math.floor(box[1] * s); j < Math.min(h * s, box[3] * s); j++)
-    for (let i = Math.floor(box[0] * s); i < Math.min(w * s, box[2] * s); i++) {
+  const from = (mm: number) => Math.max(0, Math.floor(mm * s));
+  for (let j = from(box[1]); j < Math.min(h * s, box[3] * s); j++)
+    for (let i = from(box[0]); i < Math.min(w * s, box[2] * s); i++) {
       const [x, y] = [(i + 0.5) / s, (j + 0.5) / s];
       if (roundedDistance(x, y, w, h, radius) > 0 || depth(x, y) <= 0) continue;
       mask[j * maskWidth + i] = 255;

@@ -11,6 +11,19 @@ export type DefectKind =
   | 'print-line'
   | 'stain';
 
+/**
+ * What wear of a corner, an edge or a patch of print most probably is. A picture from straight above
+ * tells foil from bare board by its pattern alone.
+ */
+export type WearNature = 'whitening' | 'loss' | 'silvering';
+
+/** What each nature of wear is, in words. */
+export const WEAR_WORDS: Readonly<Record<WearNature, string>> = {
+  whitening: 'whitening: the print is off in one piece, down to the board',
+  loss: 'loss: card is missing, the ground is seen',
+  silvering: 'silvering: ink or foil is off in bright broken specks',
+};
+
 /** Left, top, right and bottom of a mark in card millimetres. */
 export type BoxMm = readonly [x0: number, y0: number, x1: number, y1: number];
 
@@ -27,8 +40,8 @@ export interface Defect {
   readonly kind: DefectKind;
   readonly centreMm: PointMm;
   readonly boxMm: BoxMm;
-  /** What a worn corner or edge is: print gone to white, or card that is missing; of wear alone. */
-  readonly wear?: 'whitening' | 'loss';
+  /** Of corners, edges and silvered patches alone. */
+  readonly wear?: WearNature;
   /** Area that the mark covers; of a scratch or crease, its length times its seen width. */
   readonly areaMm2: number;
   /** Length of a long mark along itself, of wear along the side; null for a round one. */

@@ -15,7 +15,7 @@ export type { Comparison, Finding } from './compare/finding.ts';
 export { type Seen, seenAt, seenOf } from './compare/seen.ts';
 export { compareSpecimens } from './compare/specimen.ts';
 export { compareWithReferences } from './compare/with-references.ts';
-export type { BoxMm, Defect, DefectKind, DefectSd } from './defects.ts';
+export { type BoxMm, type Defect, type DefectKind, type DefectSd, WEAR_WORDS } from './defects.ts';
 export { compareWithWords, type Described } from './described/described.ts';
 export { type Meaning, USUAL_WORDS } from './described/words.ts';
 export { faceAlong, faceOf } from './examine/face.ts';

@@ -10,6 +10,8 @@ export const BenchMarkSchema = z.object({
   from: z.enum(['machine', 'hand']),
   state: z.enum(['open', 'confirmed', 'rejected']),
   kind: z.string(),
+  /** What wear most probably is, in words; of wear and silvered patches alone. */
+  wear: z.string().optional(),
   centre: point,
   box: z.tuple([z.number(), z.number(), z.number(), z.number()]),
   area: z.number(),

@@ -5,11 +5,11 @@ import { cardMapOf } from '../geometry/card-map.ts';
 import { findOutline } from '../outline/find.ts';
 import type { Outline, OutlineKnown, OutlineTrouble } from '../outline/types.ts';
 import type { Picture } from '../picture.ts';
-import { stillMarksOf } from '../surface/still-marks.ts';
+import { limit, partOf, stillMarksOf } from '../surface/still-marks.ts';
 import { wearOf } from '../wear/wear.ts';
 import { marksUnder } from './low-lamp.ts';
 import { sizeOf } from './size.ts';
-import type { CopyKnown, FaceAnswer, Limit } from './types.ts';
+import type { CopyKnown, FaceAnswer } from './types.ts';
 
 /** Troubles that leave no outline worth proposing. */
 const NOTHING_TO_PROPOSE: readonly OutlineTrouble[] = [
@@ -77,11 +77,12 @@ function marksOf(
   const known = knownOf(picture, copy);
   const lost = wear.defects.filter(({ wear: as, p }) => as === 'loss' && p >= 0.5);
   const still = stillMarksOf(picture, map, frame, known.dpi !== null);
+  const silvered = still.defects.filter(({ wear: as, p }) => as === 'silvering' && p >= 0.5);
   const lit = copy.raking.map((low) => marksUnder(low, { picture, map }, known));
   return {
     tipRadiusMm: wear.tipRadiusMm,
     defects: [
-      ...wear.defects,
+      ...wear.defects.filter((one) => !silvered.some((patch) => partOf(one, patch))),
       ...still.defects.filter(({ boxMm }) => !lost.some((bite) => touches(bite.boxMm, boxMm))),
       ...lit.flatMap(({ defects }) => defects),
     ],
@@ -91,10 +92,6 @@ function marksOf(
       ...lit.flatMap(({ limits }) => limits),
     ],
   };
-}
-
-function limit(kinds: Limit['kinds'], where: Limit['where'], mm: number | null): readonly Limit[] {
-  return mm === null ? [] : [{ kinds, where, mm }];
 }
 
 /** Whether two boxes meet: a bite looks like a stain of the border, too. */

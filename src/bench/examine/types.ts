@@ -35,7 +35,11 @@ export interface MeasuredSize {
 export interface Limit {
   readonly kinds: readonly DefectKind[];
   /** Where on the face that holds. */
-  readonly where: 'along the edges' | 'in the border' | 'all over';
+  readonly where:
+    | 'along the edges'
+    | 'in the border'
+    | 'all over'
+    | 'of silvering where print is dark';
   readonly mm: number;
 }
 

@@ -134,7 +134,7 @@ function notDustOf(
 }
 
 /** Dust lies where it likes: one scan never makes a speck of the card likelier than not. Judgement, no source. */
-const MOST_ON_GLASS = 0.45;
+export const MOST_ON_GLASS = 0.45;
 
 /** What is believed of a speck in a scan whose ground shows no dust. Judgement, no source. */
 const UNKNOWN_DUST = 0.3;

@@ -9,7 +9,8 @@ import { plainBordersOf } from './bands.ts';
 import { type CardTones, cardTonesOf } from './card-tones.ts';
 import { printLinesOf } from './print-lines.ts';
 import { printSpecksOf } from './print-specks.ts';
-import { specksOf } from './specks.ts';
+import { silveringOf } from './silvering.ts';
+import { MOST_ON_GLASS, specksOf } from './specks.ts';
 import { stainsOf } from './stains.ts';
 
 /** Specks, stains and print lines of one still picture, and what it could not show. */
@@ -26,8 +27,9 @@ const FRAME_MM = 1.2;
 
 /**
  * Marks that one still picture shows without a second one to compare with: white specks and stains
- * in the border, where it is of one colour, lines that cross border and art alike, and light spots
- * inside the print, which art may have of its own, so that none is as likely as not.
+ * in the border, where it is of one colour, lines that cross border and art alike, silvering of dark
+ * print, and light spots inside the print, which art may have of its own, so that none is as likely
+ * as not.
  *
  * @param frame null where no border was found
  * @param onGlass whether it is a scan, so that dust on the glass is thought of
@@ -46,9 +48,20 @@ export function stillMarksOf(
   const border = borders
     ? borderMarksOf(card, map, { borders, white, onGlass, rotationDeg: frame?.rotationDeg ?? 0 })
     : { defects: [], limits: [] };
+  const silver = silveringOf(card, map.sizeMm, borders, white);
+  // Dust on the glass lies where it likes, but not along edges.
+  const patches = silver.defects.map((patch) =>
+    onGlass && patch.kind === 'speck' ? { ...patch, p: Math.min(MOST_ON_GLASS, patch.p) } : patch,
+  );
+  const single = [...border.defects, ...spots].filter(
+    (mark) => !patches.some((patch) => partOf(mark, patch)),
+  );
   return {
-    defects: [...border.defects, ...spots].filter(({ p }) => p > 0.01),
-    limits: border.limits,
+    defects: [...single, ...patches].filter(({ p }) => p > 0.01),
+    limits: [
+      ...border.limits,
+      ...limit(['speck', 'edge-wear'], 'of silvering where print is dark', silver.detectionLimitMm),
+    ],
   };
 }
 
@@ -70,14 +83,31 @@ function borderMarksOf(
   const specks = specksOf(card, sizeMm, bands, white, onGlass);
   const stains = stainsOf(card, sizeMm, bands);
   const lines = printLinesOf(card, sizeMm, { plainMm, rotationDeg });
-  const limit = (kind: DefectKind, where: Limit['where'], mm: number | null) =>
-    mm === null ? [] : [{ kinds: [kind], where, mm }];
   return {
     defects: [...specks.defects, ...stains.defects, ...lines.defects],
     limits: [
-      ...limit('speck', 'in the border', specks.detectionLimitMm),
-      ...limit('stain', 'in the border', stains.detectionLimitMm),
-      ...limit('print-line', 'all over', lines.detectionLimitMm),
+      ...limit(['speck'], 'in the border', specks.detectionLimitMm),
+      ...limit(['stain'], 'in the border', stains.detectionLimitMm),
+      ...limit(['print-line'], 'all over', lines.detectionLimitMm),
     ],
   };
 }
+
+/** What could have shown of some kinds; nothing where the picture cannot tell. */
+export function limit(
+  kinds: readonly DefectKind[],
+  where: Limit['where'],
+  mm: number | null,
+): readonly Limit[] {
+  return mm === null ? [] : [{ kinds, where, mm }];
+}
+
+/** Whether a mark lies in a patch of silvering that is likelier than it, so that it is one of its specks. */
+export function partOf({ centreMm: [x, y], areaMm2, p }: Defect, patch: Defect): boolean {
+  const [x0, y0, x1, y1] = patch.boxMm;
+  const near = x > x0 - NEAR_MM && x < x1 + NEAR_MM && y > y0 - NEAR_MM && y < y1 + NEAR_MM;
+  return near && areaMm2 < patch.areaMm2 && patch.p >= Math.min(p, 0.5);
+}
+
+/** Specks of one patch lie up to that far apart. */
+const NEAR_MM = 1.5;

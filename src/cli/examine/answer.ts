@@ -5,6 +5,7 @@ import {
   isHint,
   type Relief,
   type ReliefDefect,
+  WEAR_WORDS,
 } from '../../bench/index.ts';
 import type { DecodedPicture } from '../../host/index.ts';
 import type { Measured } from './measure.ts';
@@ -99,7 +100,7 @@ export function asStored(corners: Corners, { width, height, stored }: DecodedPic
 export function defectJson(defect: Defect): object {
   return {
     kind: defect.kind,
-    ...(defect.wear ? { wear: defect.wear } : {}),
+    ...(defect.wear ? { wear: defect.wear, words: WEAR_WORDS[defect.wear] } : {}),
     centre_mm: defect.centreMm,
     box_mm: defect.boxMm,
     area_mm2: defect.areaMm2,

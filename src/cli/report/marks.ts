@@ -11,14 +11,16 @@ export function likelyMarks<Mark extends Pick<Defect, 'p'>>(
 
 /** A table of the marks that are more likely there than not; empty where there is none. */
 export function marksReport(defects: readonly Defect[], width: number): string {
-  const rows = likelyMarks(defects).map(({ kind, centreMm: [x, y], areaMm2, lengthMm, p }, i) => [
-    String(i + 1),
-    kind.replace('-', ' '),
-    `${x.toFixed(1)}, ${y.toFixed(1)}`,
-    lengthMm === null ? '' : lengthMm.toFixed(1),
-    areaMm2.toFixed(2),
-    percent(p),
-  ]);
+  const rows = likelyMarks(defects).map(
+    ({ kind, wear, centreMm: [x, y], areaMm2, lengthMm, p }, i) => [
+      String(i + 1),
+      wear ? `${kind.replace('-', ' ')}, ${wear}` : kind.replace('-', ' '),
+      `${x.toFixed(1)}, ${y.toFixed(1)}`,
+      lengthMm === null ? '' : lengthMm.toFixed(1),
+      areaMm2.toFixed(2),
+      percent(p),
+    ],
+  );
   if (rows.length === 0) return '';
   return tableOf(
     [

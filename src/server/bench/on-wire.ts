@@ -7,6 +7,7 @@ import {
   type Relief,
   type Setting,
   UNITS,
+  WEAR_WORDS,
 } from '../../bench/index.ts';
 import type {
   BenchComparison,
@@ -61,6 +62,7 @@ function markOnWire({ from, state, defect, words, annotations }: Mark): BenchMar
     from,
     state,
     kind: defect.kind,
+    ...(defect.wear ? { wear: WEAR_WORDS[defect.wear] } : {}),
     centre: pair(defect.centreMm),
     box: [...defect.boxMm],
     area: defect.areaMm2,

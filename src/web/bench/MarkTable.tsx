@@ -102,6 +102,7 @@ function Row({ mark, at, work }: RowProps) {
       <p className="detail">
         {where}
         {shownBy(mark)}
+        {mark.wear ? `; ${mark.wear}` : ''}
         {mark.state === 'confirmed' && mark.from === 'machine' ? ', confirmed' : ''}
         {mark.words.length > 0 ? `: “${mark.words.join('”, “')}”` : ''}
       </p>
