@@ -1,7 +1,8 @@
 import type { Point } from './canvas.ts';
+import type { Rgb } from './light.ts';
 
-/** Corner whitening reaches in from a tip, edge whitening in from a side. */
-export type Wear =
+/** Corner whitening reaches in from a tip, edge whitening in from a side; `ink` was laid over it. */
+export type Wear = { readonly ink?: Rgb } & (
   | {
       readonly type: 'corner';
       readonly at: 0 | 1 | 2 | 3;
@@ -15,7 +16,8 @@ export type Wear =
       readonly toMm: number;
       readonly depthMm: number;
       readonly seed: number;
-    };
+    }
+);
 
 /** A round bite out of the card, for what is lost at its rim. */
 export interface Loss {

@@ -9,12 +9,13 @@ import {
   type Wear,
 } from './defects.ts';
 import type { Face } from './face.ts';
+import type { Rgb } from './light.ts';
 
 /** Marks by chance: whitened corners and edges, dents, or scratches. */
 export function randomMarks(
   random: Chance,
   face: Face,
-  kind: 'worn' | 'silvered' | 'dented' | 'scratched',
+  kind: 'worn' | 'inked' | 'silvered' | 'dented' | 'scratched',
 ): Marks {
   const between = (a: number, b: number) => a + (b - a) * random.uniform();
   const [w, h] = face.sizeMm;
@@ -24,6 +25,10 @@ export function randomMarks(
         ? [{ centreMm: [between(0.2, 0.8) * w, -0.3] as Point, radiusMm: between(0.8, 1.6) }]
         : [];
     return { ...UNMARKED, wear: random.uniform() < 0.15 ? [] : wearOf(random, w, h), loss };
+  }
+  if (kind === 'inked') {
+    const ink = inkNear(random, face.borderColour);
+    return { ...UNMARKED, wear: wearOf(random, w, h).map((one) => ({ ...one, ink })) };
   }
   if (kind === 'silvered') {
     const silvering = Array.from({ length: 1 + random.below(4) }, () => silveringOf(random, w, h));
@@ -59,6 +64,12 @@ function wearOf(random: Chance, w: number, h: number): readonly Wear[] {
       };
     }),
   ];
+}
+
+/** A pen's colour that is near the border's own and never quite it. */
+function inkNear(random: Chance, border: Rgb): Rgb {
+  const off = () => 1 + (random.uniform() < 0.5 ? -1 : 1) * (0.1 + 0.35 * random.uniform());
+  return [border[0] * off(), border[1] * off(), border[2] * off()];
 }
 
 /** A patch inside the print, or a thin stretch along an edge. */

@@ -11,7 +11,16 @@ import { randomMarks } from './random-marks.ts';
 import { type Develop, GROUNDS, type Ground, type Lighting, type Scene } from './scene.ts';
 
 /** Kinds of scene that can be had by chance. */
-export const KINDS = ['photo', 'scan', 'worn', 'dented', 'raking', 'hard', 'silvered'] as const;
+export const KINDS = [
+  'photo',
+  'scan',
+  'worn',
+  'dented',
+  'raking',
+  'hard',
+  'silvered',
+  'inked',
+] as const;
 /** One kind of scene. */
 export type Kind = (typeof KINDS)[number];
 
@@ -24,8 +33,8 @@ export function randomScene(kind: Kind, seed: number): Scene {
   const photo = photoScene(random, kind === 'hard' ? 'hard' : 'photo');
   if (kind === 'hard') return harder(photo, random);
   if (kind === 'silvered') return silvered(photo, random);
-  if (kind === 'worn')
-    return { ...photo, kind: 'wear', marks: randomMarks(random, photo.face!, 'worn') };
+  if (kind === 'worn' || kind === 'inked')
+    return { ...photo, kind: 'wear', marks: randomMarks(random, photo.face!, kind) };
   return photo;
 }
 

@@ -100,6 +100,7 @@ function defectsOf(marks: Marks, whitened: Whitened | null, pixelOf: (p: Point) 
           toMm: wear.toMm,
           lengthMm: wear.toMm - wear.fromMm,
         }),
+    ...(wear.ink ? { type: 'recolouring' } : {}),
     ...whitened?.places[i],
   }));
   const bare = marks.silvering.map((_, i) => ({ type: 'silvering', ...whitened?.silvered[i] }));

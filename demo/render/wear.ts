@@ -35,7 +35,7 @@ export function whiten(
   const mask = new Uint8Array(maskWidth * maskHeight);
   const places = marks.wear.map((wear) => {
     const at = depthOf(wear, size, radius);
-    if (canvas) paint(canvas, boxOfWear(wear, size), at, wear.seed);
+    if (canvas) paint(canvas, boxOfWear(wear, size), at, wear);
     return measured(boxOfWear(wear, size), at, size, radius, mask, maskWidth);
   });
   const silvered = marks.silvering.map((one) => {
@@ -88,11 +88,14 @@ function boxOfWear(wear: Wear, [w, h]: Point): Box {
   }[wear.side];
 }
 
-function paint(canvas: Canvas, box: Box, depth: Depth, seed: number): void {
+function paint(canvas: Canvas, box: Box, depth: Depth, { seed, ink }: Wear): void {
+  const [red, green, blue] = ink ?? [1, 0.97, 0.9];
   each(canvas, [box[0] - 1, box[1] - 1, box[2] + 1, box[3] + 1], (x, y) => {
     const gone = Math.max(0, Math.min(1, 0.5 + depth(x, y) * 14));
-    const fibre = 0.72 + 0.16 * layered(x * 9, y * 9, seed + 7, 3);
-    return [gone, fibre, fibre * 0.97, fibre * 0.9];
+    const grain = layered(x * 9, y * 9, seed + 7, 3);
+    // Ink sinks unevenly into bare fibres.
+    const fibre = ink ? 0.75 + 0.5 * grain : 0.72 + 0.16 * grain;
+    return [gone, fibre * red, fibre * green, fibre * blue];
   });
 }
 

@@ -1,5 +1,6 @@
 export type { Sign } from './alteration/sign.ts';
 export { signsOf } from './alteration/signs.ts';
+export { signsAgainst } from './alteration/signs-against.ts';
 export {
   type ChartAnswer,
   chartColours,
@@ -12,6 +13,7 @@ export { ciede2000, type Lab } from './colour/ciede2000.ts';
 export { type Difference, differenceFrom } from './colour/difference.ts';
 export { type ChartFound, findChart } from './colour/grid/find-chart.ts';
 export type { Comparison, Finding } from './compare/finding.ts';
+export { type MarkAgainst, marksAgainst } from './compare/marks-against.ts';
 export { type Seen, seenAt, seenOf } from './compare/seen.ts';
 export { compareSpecimens } from './compare/specimen.ts';
 export { compareWithReferences } from './compare/with-references.ts';

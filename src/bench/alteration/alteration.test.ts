@@ -67,6 +67,7 @@ const face = (part: Partial<FaceAnswer>): FaceAnswer => ({
   defects: [],
   limits: [{ kinds: ['corner-wear', 'edge-wear'], where: 'along the edges', mm: 0.3 }],
   tipRadiusMm: 3,
+  rim: null,
   looks: [],
   whyNot: null,
   ...part,

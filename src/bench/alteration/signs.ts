@@ -1,11 +1,13 @@
 import type { CopyKnown, FaceAnswer } from '../examine/types.ts';
+import { recolouredSign } from './recoloured.ts';
 import type { Sign } from './sign.ts';
 import { swappedBackSign } from './swapped-back.ts';
 import { trimmedSign } from './trimmed.ts';
 
 /**
  * Signs of alteration that the pictures of one copy can show without a reference: a size below the
- * product's, where it was told and a scan measured it, and front and back that disagree. A sign that
+ * product's, where it was told and a scan measured it, a rim of another colour than its border, and
+ * front and back that disagree. A sign that
  * could not be looked for is left out.
  */
 export function signsOf(
@@ -37,5 +39,11 @@ export function signsOf(
         ]
       : [];
   const swapped = back && swappedBackSign(front, back);
-  return swapped ? [...trimmed, swapped] : trimmed;
+  const inked = [front, back].flatMap((face) => (face?.rim ? [recolouredSign(face.rim, [])] : []));
+  return [...trimmed, ...strongest(inked), ...(swapped ? [swapped] : [])];
+}
+
+/** Of both faces' rims the one that speaks loudest: colour was laid on one of them or on none. */
+function strongest(signs: readonly Sign[]): readonly Sign[] {
+  return [...signs].sort((a, b) => b.log10Lr - a.log10Lr).slice(0, 1);
 }

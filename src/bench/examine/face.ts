@@ -35,6 +35,7 @@ export function faceOf(picture: Picture, copy: CopyKnown): FaceAnswer {
       defects: [],
       limits: [],
       tipRadiusMm: null,
+      rim: null,
       looks: [],
       whyNot: trouble?.words ?? null,
     };
@@ -70,8 +71,8 @@ function marksOf(
   outline: Outline,
   frame: Frame | null,
   copy: CopyKnown,
-): Pick<FaceAnswer, 'defects' | 'limits' | 'tipRadiusMm'> {
-  if (outline.sizeMm === null) return { defects: [], limits: [], tipRadiusMm: null };
+): Pick<FaceAnswer, 'defects' | 'limits' | 'tipRadiusMm' | 'rim'> {
+  if (outline.sizeMm === null) return { defects: [], limits: [], tipRadiusMm: null, rim: null };
   const map = cardMapOf(outline.corners, outline.sizeMm, outline.lens);
   const wear = wearOf(picture, map);
   const known = knownOf(picture, copy);
@@ -81,6 +82,7 @@ function marksOf(
   const lit = copy.raking.map((low) => marksUnder(low, { picture, map }, known));
   return {
     tipRadiusMm: wear.tipRadiusMm,
+    rim: wear.rim,
     defects: [
       ...wear.defects.filter((one) => !silvered.some((patch) => partOf(one, patch))),
       ...still.defects.filter(({ boxMm }) => !lost.some((bite) => touches(bite.boxMm, boxMm))),

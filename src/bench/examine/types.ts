@@ -6,6 +6,7 @@ import type { GradeAnswer } from '../grade/grade.ts';
 import type { LookAt } from '../grade/looks.ts';
 import type { Outline, OutlineTrouble } from '../outline/types.ts';
 import type { Picture } from '../picture.ts';
+import type { RimColour } from '../wear/rim-colour.ts';
 
 /** The front again, the lamp low: by the same camera, or the very picture that is given as the front. */
 export interface RakingPicture {
@@ -60,6 +61,8 @@ export interface FaceAnswer {
   readonly limits: readonly Limit[];
   /** Radius of the round tips, mm; null where no millimetres are known. */
   readonly tipRadiusMm: number | null;
+  /** How the colour of the rim differs from the border's own; null where the border is not of one colour. */
+  readonly rim: RimColour | null;
   readonly looks: readonly LookAt[];
   /** Why outline, centering or marks are missing, and what to photograph again; null: all is there. */
   readonly whyNot: string | null;

@@ -35,6 +35,7 @@ const face = (defects: readonly Defect[]): FaceAnswer => ({
   defects,
   limits: [],
   tipRadiusMm: 3,
+  rim: null,
   looks: ['photo'],
   whyNot: null,
 });

@@ -10,6 +10,7 @@ import { lostCardOf } from './lost-card.ts';
 import { extentOf } from './place-extent.ts';
 import { featuresOf, type PlaceFeatures, unrestOf } from './place-features.ts';
 import { quantileOf } from './quantiles.ts';
+import { type RimColour, rimColourOf } from './rim-colour.ts';
 import { raysOf } from './round-outline.ts';
 import { tipRadiusOf } from './tip-radius.ts';
 import { usualOf, whitenessOf } from './whiteness.ts';
@@ -24,6 +25,8 @@ export interface Wear {
   readonly detectionLimitMm: number | null;
   /** Length of the shortest bite out of the card that it could show, mm; null where it shows none. */
   readonly lossLimitMm: number | null;
+  /** Null where the border is not of one colour. */
+  readonly rim: RimColour | null;
 }
 
 /** Depth about which the rays of a tip turn: deeper than wear goes. */
@@ -32,6 +35,8 @@ const STEP_MM = 0.05;
 const ALONG_MM = 0.1;
 /** Change of colour, as a share of the way to white, at which frame or art begins. */
 const FRAME = 0.12;
+/** Share of the border that may be of another colour, and it still counts as of one. Judgement, no source. */
+const PLAIN = 0.2;
 /** Least contrast of white against the border at which whitening can show. Judgement, no source. */
 const LEAST_CONTRAST = 0.12;
 
@@ -66,6 +71,7 @@ export function wearOf(picture: Picture, map: CardMap): Wear {
       ...lost.defects,
     ],
     lossLimitMm: lost.detectionLimitMm,
+    rim: cardUnrest < PLAIN ? rimColourOf(strip, white) : null,
     tipRadiusMm,
     detectionLimitMm: limitOf(strip, whiteness.contrast, excess),
   };

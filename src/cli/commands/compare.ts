@@ -3,14 +3,20 @@ import {
   cardAlone,
   compareSpecimens,
   compareWithReferences,
+  type FaceAnswer,
   faceOf,
+  type MarkAgainst,
+  marksAgainst,
   type Picture,
   type PrintProcess,
   printProcessOf,
   type Seen,
+  type Sign,
   type SizeMm,
   seenAt,
+  signsAgainst,
 } from '../../bench/index.ts';
+import { defectJson, signJson } from '../examine/answer.ts';
 import { cardIn, dpiOf } from '../examine/job.ts';
 import { writeJson } from '../json.ts';
 import { pictureIn } from '../picture.ts';
@@ -53,20 +59,26 @@ async function ofOneSpecimen(
   files: readonly string[],
   against: readonly string[],
   options: CompareOptions,
-): Promise<Comparison> {
+): Promise<Compared> {
   const [copy] = facesIn(await allSeen(files, options));
   const [again] = facesIn(await allSeen(against, options));
   const others = facesIn(await allSeen(options.other ?? [], options));
   if (!copy || !again)
     throw new WrongCall('Whether two pictures show one specimen is told by whole faces.');
-  return compareSpecimens(copy, again, others, copy.map.sizeMm);
+  return { ...compareSpecimens(copy, again, others, copy.map.sizeMm), signs: [], marks: [] };
+}
+
+/** A comparison with references, what points to an alteration, and which bright marks they show too. */
+export interface Compared extends Comparison {
+  readonly signs: readonly Sign[];
+  readonly marks: readonly MarkAgainst[];
 }
 
 async function withReferences(
   files: readonly string[],
   against: readonly string[],
   options: CompareOptions,
-): Promise<Comparison> {
+): Promise<Compared> {
   const copies = await allSeen(files, options);
   const references = await allSeen(against, options);
   const prints = { copy: printsIn(copies), references: printsIn(references) };
@@ -74,7 +86,16 @@ async function withReferences(
   const others = facesIn(references);
   const sizeMm = (faces[0] ?? others[0])?.map.sizeMm ?? PIECES_MM;
   const each = faces.length > 0 && others.length > 0 ? faces : [null];
-  return strongest(each.map((copy) => compareWithReferences(copy, others, sizeMm, prints)));
+  const found = each.map((copy) => compareWithReferences(copy, others, sizeMm, prints));
+  const best = strongest(found);
+  const copy = best.registered ? each[found.indexOf(best)] : null;
+  const own = copies.find(({ face }) => face === copy)?.measured;
+  const known = references.flatMap(({ measured }) => measured ?? []);
+  return {
+    ...best,
+    signs: copy && own ? signsAgainst(own, known, sizeMm) : [],
+    marks: copy ? marksAgainst(copy, others, sizeMm) : [],
+  };
 }
 
 /** Of several pictures of one copy, the comparison that lies best: they are no further evidence. */
@@ -88,6 +109,7 @@ function strongest(comparisons: readonly Comparison[]): Comparison {
 /** What a picture gave: a face where it shows a whole one, the print process where it is fine enough. */
 interface Shown {
   readonly face: Seen | null;
+  readonly measured: FaceAnswer | null;
   readonly print: PrintProcess | null;
 }
 
@@ -116,14 +138,19 @@ async function seenIn(file: string, options: CompareOptions): Promise<Shown> {
   if (dpi !== null && (longer / dpi) * 25.4 < PIECE_MM) {
     const print = printProcessOf(picture, dpi);
     if ('why' in print) throw new WrongCall(`${file}: ${print.why}`);
-    return { face: null, print };
+    return { face: null, measured: null, print };
   }
-  const face = faceIn(file, picture, told, dpi);
+  const { face, measured } = faceIn(file, picture, told, dpi);
   const print = printProcessOf(cardAlone(picture, face.map.corners), dpi);
-  return { face, print: 'why' in print ? null : print };
+  return { face, measured, print: 'why' in print ? null : print };
 }
 
-function faceIn(file: string, picture: Picture, told: SizeMm | null, dpi: number | null): Seen {
+function faceIn(
+  file: string,
+  picture: Picture,
+  told: SizeMm | null,
+  dpi: number | null,
+): { readonly face: Seen; readonly measured: FaceAnswer } {
   const known = { sizeMm: told, dpi, raking: [] };
   const face = faceOf(picture, known);
   const { outline, trouble, whyNot } = face;
@@ -131,11 +158,20 @@ function faceIn(file: string, picture: Picture, told: SizeMm | null, dpi: number
     throw new WrongCall(`${file}: ${whyNot ?? 'no outline of a card was found.'}`);
   const sizeMm: SizeMm =
     outline.sizeMm ?? ([outline.aspect * USUAL_HEIGHT_MM, USUAL_HEIGHT_MM] as const);
-  return seenAt(picture, outline, face, sizeMm);
+  return { face: seenAt(picture, outline, face, sizeMm), measured: face };
 }
 
 /** A comparison as `compare --json` prints it. */
-function answerOf({ registered, findings, log10Lr, between, words, cautions }: Comparison): object {
+function answerOf({
+  registered,
+  findings,
+  log10Lr,
+  between,
+  words,
+  cautions,
+  signs,
+  marks,
+}: Compared): object {
   return {
     registered,
     findings: findings.map(({ what, whereMm, difference, sd, log10Lr: own }) => ({
@@ -149,5 +185,7 @@ function answerOf({ registered, findings, log10Lr, between, words, cautions }: C
     between,
     words,
     cautions,
+    signs: signs.map(signJson),
+    marks: marks.map(({ mark, alone, shown }) => ({ ...defectJson(mark), p_alone: alone, shown })),
   };
 }

@@ -5,6 +5,7 @@ import {
   isHint,
   type Relief,
   type ReliefDefect,
+  type Sign,
   WEAR_WORDS,
 } from '../../bench/index.ts';
 import type { DecodedPicture } from '../../host/index.ts';
@@ -27,24 +28,30 @@ export function answerOf({
       scale: grade.scale.service,
       p: Object.fromEntries(grade.scale.grades.map((name, g) => [name, grade.p[g]])),
     },
-    signs: examination.signs.map(({ of, findings, log10Lr, between, words, cautions }) => ({
-      of,
-      findings: findings.map(({ what, difference, sd, log10Lr: own }) => ({
-        what,
-        difference,
-        sd,
-        log10_lr: own,
-      })),
-      log10_lr: log10Lr,
-      between,
-      words,
-      cautions,
-    })),
+    signs: examination.signs.map(signJson),
     looks: grade.looks.map(({ look, gainBits }) => ({ look, gain_bits: gainBits })),
     ...(relief ? { relief: reliefJson(relief) } : {}),
     ...(described ? { described } : {}),
     notes: more.notes,
     ms: more.ms,
+  };
+}
+
+/** A sign of alteration as the commands print it. */
+export function signJson({ of, findings, log10Lr, between, words, cautions }: Sign): object {
+  return {
+    of,
+    findings: findings.map(({ what, whereMm, difference, sd, log10Lr: own }) => ({
+      what,
+      where_mm: whereMm,
+      difference,
+      sd,
+      log10_lr: own,
+    })),
+    log10_lr: log10Lr,
+    between,
+    words,
+    cautions,
   };
 }
 

@@ -1,9 +1,13 @@
-import type { Comparison } from '../../bench/index.ts';
+import type { Comparison, MarkAgainst } from '../../bench/index.ts';
+import type { Compared } from '../commands/compare.ts';
 import { tableOf } from './table.ts';
 import { wrapped } from './width.ts';
 
 /** A comparison in words, with a table of what was compared, the strongest first. */
-export function comparisonReport(found: Comparison, width: number): string {
+export function comparisonReport(
+  found: Comparison & Pick<Compared, 'signs' | 'marks'>,
+  width: number,
+): string {
   const prose = (sentences: readonly string[]) =>
     sentences.flatMap((sentence) => [...wrapped(sentence, width), '']).join('\n');
   if (found.findings.length === 0) return `${prose([found.words])}`;
@@ -25,5 +29,23 @@ export function comparisonReport(found: Comparison, width: number): string {
     width,
   );
   const scale = `Above 0 speaks for “${found.between[0]}”, below 0 for “${found.between[1]}”. Together: ${found.log10Lr.toFixed(2)}.`;
-  return `${prose([found.words])}\n${table}\n${prose([scale, ...found.cautions])}`;
+  const signs = found.signs.map(({ words, cautions }) => `${words} ${cautions.join(' ')}`);
+  const more = [scale, ...found.cautions, ...signs, ...marksWords(found.marks)];
+  return `${prose([found.words])}\n${table}\n${prose(more)}`;
+}
+
+/** Which bright marks are print, as a reference shows them too, and which are the copy's own. */
+function marksWords(marks: readonly MarkAgainst[]): readonly string[] {
+  const places = (some: readonly MarkAgainst[]) =>
+    some.map(({ mark: { centreMm } }) => centreMm.map((mm) => mm.toFixed(1)).join(', ')).join('; ');
+  const own = marks.filter(({ mark }) => mark.p >= 0.5);
+  const print = marks.filter(({ mark, alone }) => mark.p < 0.5 && alone >= 0.1);
+  return [
+    ...(own.length > 0
+      ? [`Bright marks that no reference shows, mm from left and top: ${places(own)}.`]
+      : []),
+    ...(print.length > 0
+      ? [`Bright spots that a reference shows too, so that they are print: ${places(print)}.`]
+      : []),
+  ];
 }

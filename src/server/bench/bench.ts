@@ -296,7 +296,7 @@ const LABELS = {
 const MEASURED_KEPT = 24;
 const UNREAD: FaceAnswer = {
   ...{ outline: null, hypotheses: [], trouble: null, size: null, frame: null },
-  ...{ defects: [], limits: [], tipRadiusMm: null, looks: [], whyNot: null },
+  ...{ defects: [], limits: [], tipRadiusMm: null, rim: null, looks: [], whyNot: null },
 };
 
 /** A sentence about a file, told by its name within the dossier. */
