@@ -14,7 +14,7 @@ const BETWEEN = [
  */
 const PRINTED: Belief = { mean: Math.log(2.5), kappa: 1, nu: 3, sd: 0.4 };
 const INKED: Belief = { mean: Math.log(9), kappa: 1, nu: 3, sd: 0.6 };
-/** How much more or less uneven that stretch is, as a logarithm. Judgement, no source. */
+/** How much more uneven that stretch is, as a logarithm. Judgement, no source. */
 const UNEVEN = { printed: 0.35, inked: 0.8 };
 
 /**
@@ -49,7 +49,8 @@ export function recolouredSign(rim: RimColour, others: readonly RimColour[]): Si
     sd: UNEVEN.printed,
     log10Lr: log10Ratio(logT(texture, 3, UNEVEN.inked), logT(texture, 3, UNEVEN.printed)),
   };
-  return signOf('recoloured', [colour, uneven], BETWEEN, [
+  // Whitening is uneven too: texture says something of a rim alone that is of another colour.
+  return signOf('recoloured', colour.log10Lr > 0 ? [colour, uneven] : [colour], BETWEEN, [
     ...(others.length === 0
       ? ['How rims of this printing vary is a guess: no other copy was measured.']
       : []),

@@ -7,6 +7,7 @@ import type { Outline, OutlineKnown, OutlineTrouble } from '../outline/types.ts'
 import type { Picture } from '../picture.ts';
 import { limit, partOf, stillMarksOf } from '../surface/still-marks.ts';
 import { wearOf } from '../wear/wear.ts';
+import { clarityOf, clarityWords, leastShown } from './clarity.ts';
 import { marksUnder } from './low-lamp.ts';
 import { sizeOf } from './size.ts';
 import type { CopyKnown, FaceAnswer } from './types.ts';
@@ -46,13 +47,26 @@ export function faceOf(picture: Picture, copy: CopyKnown): FaceAnswer {
 export function faceAlong(picture: Picture, outline: Outline, copy: CopyKnown): FaceAnswer {
   const known = knownOf(picture, copy);
   const bordered = frameOf(picture, outline);
+  const clarity = outline.sizeMm
+    ? clarityOf(picture, cardMapOf(outline.corners, outline.sizeMm, outline.lens))
+    : null;
+  const { limits, ...marks } = marksOf(picture, outline, bordered.frame, copy);
+  const why = [
+    ...(bordered.whyNot ? [bordered.whyNot] : []),
+    ...(clarity ? clarityWords(clarity) : []),
+  ];
   return {
     outline,
     hypotheses: [outline],
     trouble: null,
     size: sizeOf(outline, known),
     ...bordered,
-    ...marksOf(picture, outline, bordered.frame, copy),
+    ...marks,
+    limits: limits.map((one) => ({
+      ...one,
+      mm: Math.max(one.mm, clarity ? leastShown(clarity) : 0),
+    })),
+    whyNot: why.length > 0 ? why.join(' ') : null,
     looks: looksAt(known, copy),
   };
 }

@@ -36,6 +36,8 @@ const LEAST_SPECKS = 3;
 /** Most that is believed inside the print, where art has bright specks of its own. Judgement, no source. */
 const MOST_IN_PRINT = 0.45;
 const EDGE_MM = 0.6;
+/** What stays nearer to the cut edge is ground or the card's side face, mixed in. */
+const RIM_MM = 0.3;
 
 /**
  * Silvering: ink or foil rubbed or lifted off dark and holographic print, in bright, colourless,
@@ -147,14 +149,15 @@ function placeOf(
   const [x0, y0, x1, y1] = boxOf(points);
   const half = 0.5 / TONES_PX_PER_MM;
   const specks = specksOf(cells, view.width);
-  if (specks.length < LEAST_SPECKS) return null;
+  const [nearest, deepest] = [Math.min(...edges), Math.max(...edges)];
+  if (specks.length < LEAST_SPECKS || (nearest < EDGE_MM && deepest < RIM_MM)) return null;
   const mean = cells.length / specks.length;
   const middle = (axis: 0 | 1) => points.reduce((sum, p) => sum + p[axis], 0) / points.length;
   return {
     boxMm: [x0 - half, y0 - half, x1 + half, y1 + half],
     centreMm: [middle(0), middle(1)],
     areaMm2,
-    edgeMm: Math.min(...edges),
+    edgeMm: nearest,
     specks: specks.length,
     uneven: Math.sqrt(specks.reduce((s, n) => s + (n / mean - 1) ** 2, 0) / specks.length),
     whiteness: quantileOf(

@@ -10,7 +10,7 @@ export interface RimColour {
   readonly difference: number;
   /** What that is for most of the rim. */
   readonly usual: number;
-  /** Logarithm of how much more uneven the rim is there than the border further in, against the usual. */
+  /** Logarithm of how much more uneven the rim is there than the border further in, against the usual; 0 for less. */
   readonly texture: number;
 }
 
@@ -19,6 +19,9 @@ const RIM_MM = [0.2, 0.6] as const;
 const OWN_MM = [0.9, 1.4] as const;
 const COLUMNS = 20;
 const LEAST_BLOCKS = 40;
+/** Where the border further in is that much more uneven than most, a frame or a mark lies in it. */
+const MOST_UNEVEN = 2.5;
+const FLOOR = 0.02;
 
 /**
  * The stretch of rim, 2 mm long, whose colour is farthest from the border's own: ink laid over a worn
@@ -28,20 +31,25 @@ const LEAST_BLOCKS = 40;
  * @param white light of the card's white, red, green and blue
  */
 export function rimColourOf(strip: BorderStrip, white: readonly number[]): RimColour | null {
-  const blocks = blocksOf(strip).map((columns) => blockOf(strip, columns, white));
+  const seen = blocksOf(strip).map((columns) => blockOf(strip, columns, white));
+  const most = MOST_UNEVEN * middleOf(seen.map(({ ownSpread }) => ownSpread));
+  const blocks = seen.filter(({ ownSpread }) => ownSpread <= most);
   if (blocks.length < LEAST_BLOCKS) return null;
   const groups = new Map<number, Block[]>();
   for (const block of blocks) groups.set(block.group, [...(groups.get(block.group) ?? []), block]);
   const judged = [...groups.values()].flatMap((group) => {
     const usual = [0, 1, 2].map((k) => middleOf(group.map(({ step }) => step[k] as number)));
-    return group.map((block) => ({ ...block, value: offWhite(block, usual) }));
+    return group.map((block) => ({
+      ...block,
+      value: Math.hypot(...block.step.map((value, k) => value - (usual[k] as number))),
+    }));
   });
   const worst = judged.reduce((a, b) => (b.value > a.value ? b : a));
   return {
     centreMm: worst.centreMm,
     difference: worst.value,
     usual: middleOf(judged.map(({ value }) => value)),
-    texture: worst.uneven - middleOf(judged.map(({ uneven }) => uneven)),
+    texture: Math.max(0, worst.uneven - middleOf(judged.map(({ uneven }) => uneven))),
   };
 }
 
@@ -49,9 +57,9 @@ interface Block {
   /** A side by its number, the four tips together. */
   readonly group: number;
   readonly centreMm: PointMm;
-  readonly own: Lab;
-  /** The rim's Lab less the border's own. */
+  /** Lab of the rim, its share of white taken out, less the border's own. */
   readonly step: Lab;
+  readonly ownSpread: number;
   readonly uneven: number;
 }
 
@@ -75,15 +83,16 @@ function blockOf(strip: BorderStrip, columns: readonly number[], white: readonly
   return {
     group: ray.part % 2 === 0 ? ray.part : 1,
     centreMm: [ray.x + 0.4 * ray.inX, ray.y + 0.4 * ray.inY],
-    own: own.lab,
-    step: rim.lab.map((value, k) => value - (own.lab[k] as number)) as unknown as Lab,
-    uneven: Math.log((rim.spread + 0.002) / (own.spread + 0.002)),
+    step: stepOf(own.light, rim.light),
+    ownSpread: own.spread + FLOOR,
+    uneven: Math.log((rim.spread + FLOOR) / (own.spread + FLOOR)),
   };
 }
 
 interface Seen {
-  readonly lab: Lab;
-  /** Standard deviation of green, as a share of white. */
+  /** As shares of white. */
+  readonly light: Three;
+  /** Standard deviation of green, as a share of its mean. */
   readonly spread: number;
 }
 
@@ -110,18 +119,23 @@ function seenOf(
     return sum / all;
   });
   const cells = columns.length * (to - from + 1);
-  const spread = Math.sqrt(Math.max(0, squares / cells - (light[1] as number) ** 2));
-  return { lab: labOfLight(light as unknown as Three), spread };
+  const mean = Math.max(light[1] as number, 1e-3);
+  const spread = Math.sqrt(Math.max(0, squares / cells - mean ** 2)) / mean;
+  return { light: light as unknown as Three, spread };
 }
 
-/** Length of a step less the usual one, its part towards white taken away. */
-function offWhite({ own, step }: Block, usual: readonly number[]): number {
-  const off = step.map((value, k) => value - (usual[k] as number));
-  const way = [100 - own[0], -own[1], -own[2]];
-  const long = Math.hypot(...way) || 1;
-  const along = off.reduce((sum, value, k) => sum + (value * (way[k] as number)) / long, 0);
-  const towards = Math.max(0, along);
-  return Math.hypot(...off.map((value, k) => value - (towards * (way[k] as number)) / long));
+/** How far the rim's colour is from the border's own once the white that is mixed in is taken out. */
+function stepOf(own: Three, rim: Three): Lab {
+  const way = own.map((light) => 1 - light);
+  const off = rim.map((light, k) => light - (own[k] as number));
+  const long = way.reduce((sum, step) => sum + step * step, 1e-9);
+  const share = off.reduce((sum, step, k) => sum + step * (way[k] as number), 0) / long;
+  const white = Math.max(0, Math.min(0.95, share));
+  const bare = rim.map((light) => (light - white) / (1 - white));
+  const [one, other] = [bare, own].map((light) =>
+    labOfLight(light.map((value) => Math.max(0, value)) as unknown as Three),
+  ) as [Lab, Lab];
+  return [one[0] - other[0], one[1] - other[1], one[2] - other[2]];
 }
 
 function middleOf(values: readonly number[]): number {

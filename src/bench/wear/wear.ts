@@ -7,7 +7,8 @@ import { type BorderStrip, borderStripOf } from './border-strip.ts';
 import { cardWhiteOf } from './card-white.ts';
 import { cutEdgesOf, movedTo } from './cut-edge.ts';
 import { lostCardOf } from './lost-card.ts';
-import { extentOf } from './place-extent.ts';
+import { onPaleBorder } from './pale-border.ts';
+import { extentOf, type PlaceExtent } from './place-extent.ts';
 import { featuresOf, type PlaceFeatures, unrestOf } from './place-features.ts';
 import { quantileOf } from './quantiles.ts';
 import { type RimColour, rimColourOf } from './rim-colour.ts';
@@ -42,36 +43,31 @@ const LEAST_CONTRAST = 0.12;
 
 /**
  * Whitening of corners and edges: places that touch the cut edge and have gone from the border's
- * colour towards white, more than is usual along their side. Blind where the border itself is
- * nearly white, and for a side that is worn along more than six tenths of its length at one depth.
+ * colour towards white, or where it is itself nearly white to any other, more than is usual along
+ * their side. Blind for a side that is worn along more than six tenths of its length at one depth.
  */
 export function wearOf(picture: Picture, map: CardMap): Wear {
   const tipRadiusMm = tipRadiusOf(picture, map);
   const strip = alignedStripOf(picture, map, tipRadiusMm);
   const [border, white] = [borderColourOf(strip), cardWhiteOf(picture, map)];
-  const whiteness = whitenessOf(strip, border, white);
+  const whiteness = onPaleBorder(strip, border, whitenessOf(strip, border, white));
   const away = whiteness.share.map((share, i) => Math.abs(share) + (whiteness.rest[i] as number));
   const borderRows = borderRowsOf(strip, map, away, FRAME);
   const excess = excessOf(strip, whiteness.share, usualOf(strip, whiteness.share));
   const cardUnrest = unrestOf(strip, whiteness, borderRows);
-  const defects = wornPlacesOf(strip, excess, borderRows)
-    .filter(
-      ({ first }) =>
-        (whiteness.contrast[(first + strip.rays.length) % strip.rays.length] as number) >
-        LEAST_CONTRAST,
-    )
-    .flatMap((place) => {
-      const features = featuresOf(strip, whiteness, excess, borderRows, cardUnrest, place);
-      return defectOf(strip, excess, place, features);
-    });
-  const lost = lostCardOf(strip, border, white);
+  const plain = cardUnrest < PLAIN;
+  const defects = wornPlacesOf(strip, excess, borderRows).flatMap((place) => {
+    const features = featuresOf(strip, whiteness, excess, borderRows, cardUnrest, place);
+    return defectOf(strip, excess, place, features, plain);
+  });
+  const lost = plain ? lostCardOf(strip, border, white) : { defects: [], detectionLimitMm: null };
   return {
     defects: [
       ...defects.filter((one) => !lost.defects.some((other) => covers(other, one))),
       ...lost.defects,
     ],
     lossLimitMm: lost.detectionLimitMm,
-    rim: cardUnrest < PLAIN ? rimColourOf(strip, white) : null,
+    rim: plain ? rimColourOf(strip, white) : null,
     tipRadiusMm,
     detectionLimitMm: limitOf(strip, whiteness.contrast, excess),
   };
@@ -91,11 +87,12 @@ function defectOf(
   excess: Excess,
   place: WornPlace,
   features: PlaceFeatures,
+  plain: boolean,
 ): readonly Defect[] {
   const extent = extentOf(strip, excess, place, features.plateau);
   if (!extent || extent.areaMm2 < 0.02) return [];
-  const p = probabilityOf(features, extent.areaMm2, extent.kind === 'edge-wear');
   const { areaMm2, lengthMm } = extent;
+  const p = probabilityOf(features, extent, plain);
   const sd = { centreMm: 0.05, areaMm2: 0.02 + 0.05 * areaMm2, lengthMm: 2 * ALONG_MM };
   return [{ ...extent, wear: 'whitening', areaMm2, lengthMm, p, sd, seenFrom: 'still' }];
 }
@@ -104,8 +101,11 @@ function defectOf(
  * Logistic regression (`cox:1958`) on planted wear and on what looked like it on unworn cards; the method page
  * says on which pictures.
  */
-function probabilityOf(features: PlaceFeatures, areaMm2: number, beside: boolean): number {
-  const { plateau, firmness, tint, unrest, overlap, fills } = features;
+function probabilityOf(
+  { plateau, firmness, tint, unrest, overlap, fills }: PlaceFeatures,
+  { areaMm2, lengthMm, kind }: PlaceExtent,
+  plain: boolean,
+): number {
   const score =
     -0.2 +
     0.9 * Math.log(firmness / 10) +
@@ -113,10 +113,17 @@ function probabilityOf(features: PlaceFeatures, areaMm2: number, beside: boolean
     1.8 * Math.min(tint, 1.5) -
     5 * Math.sqrt(unrest) -
     4.5 * overlap -
-    (beside ? 6.7 * Math.max(0, fills - 0.5) : 0) +
+    (kind === 'edge-wear' ? 6.7 * Math.max(0, fills - 0.5) : 0) -
+    (areaMm2 < SLIVER_MM * lengthMm ? THIN : 0) -
+    (!plain && areaMm2 < ART_MM2 ? ON_ART : 0) +
     3.3 * plateau;
   return 1 / (1 + Math.exp(-score));
 }
+
+/** Log odds less for a place that is thinner all along: a tip of another radius, a lit side face. Judgement, no source. */
+const [SLIVER_MM, THIN] = [0.13, 2.5];
+/** Log odds less for a place so small where art reaches the cut edge. Judgement, no source. */
+const [ART_MM2, ON_ART] = [0.5, 4];
 
 /** A worn square is seen once it spans the blur beside the edge and stands out five times. */
 function limitOf(strip: BorderStrip, contrast: Float32Array, excess: Excess): number | null {

@@ -5,13 +5,11 @@ import {
   compareWithReferences,
   type FaceAnswer,
   faceOf,
-  type MarkAgainst,
   marksAgainst,
   type Picture,
   type PrintProcess,
   printProcessOf,
   type Seen,
-  type Sign,
   type SizeMm,
   seenAt,
   signsAgainst,
@@ -20,7 +18,7 @@ import { defectJson, signJson } from '../examine/answer.ts';
 import { cardIn, dpiOf } from '../examine/job.ts';
 import { writeJson } from '../json.ts';
 import { pictureIn } from '../picture.ts';
-import { comparisonReport } from '../report/comparison.ts';
+import { type Compared, comparisonReport } from '../report/comparison.ts';
 import type { Terminal } from '../terminal.ts';
 import { WrongCall } from '../wrong-call.ts';
 
@@ -66,12 +64,6 @@ async function ofOneSpecimen(
   if (!copy || !again)
     throw new WrongCall('Whether two pictures show one specimen is told by whole faces.');
   return { ...compareSpecimens(copy, again, others, copy.map.sizeMm), signs: [], marks: [] };
-}
-
-/** A comparison with references, what points to an alteration, and which bright marks they show too. */
-export interface Compared extends Comparison {
-  readonly signs: readonly Sign[];
-  readonly marks: readonly MarkAgainst[];
 }
 
 async function withReferences(

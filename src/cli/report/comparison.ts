@@ -1,13 +1,15 @@
-import type { Comparison, MarkAgainst } from '../../bench/index.ts';
-import type { Compared } from '../commands/compare.ts';
+import type { Comparison, MarkAgainst, Sign } from '../../bench/index.ts';
 import { tableOf } from './table.ts';
 import { wrapped } from './width.ts';
 
+/** A comparison, what points to an alteration, and which bright marks the references show too. */
+export interface Compared extends Comparison {
+  readonly signs: readonly Sign[];
+  readonly marks: readonly MarkAgainst[];
+}
+
 /** A comparison in words, with a table of what was compared, the strongest first. */
-export function comparisonReport(
-  found: Comparison & Pick<Compared, 'signs' | 'marks'>,
-  width: number,
-): string {
+export function comparisonReport(found: Compared, width: number): string {
   const prose = (sentences: readonly string[]) =>
     sentences.flatMap((sentence) => [...wrapped(sentence, width), '']).join('\n');
   if (found.findings.length === 0) return `${prose([found.words])}`;
