@@ -88,7 +88,7 @@ function marksOf(
 ): Pick<FaceAnswer, 'defects' | 'limits' | 'tipRadiusMm' | 'rim'> {
   if (outline.sizeMm === null) return { defects: [], limits: [], tipRadiusMm: null, rim: null };
   const map = cardMapOf(outline.corners, outline.sizeMm, outline.lens);
-  const wear = wearOf(picture, map);
+  const wear = wearOf(picture, map, frame !== null);
   const known = knownOf(picture, copy);
   const lost = wear.defects.filter(({ wear: as, p }) => as === 'loss' && p >= 0.5);
   const still = stillMarksOf(picture, map, frame, known.dpi !== null);

@@ -45,8 +45,10 @@ const LEAST_CONTRAST = 0.12;
  * Whitening of corners and edges: places that touch the cut edge and have gone from the border's
  * colour towards white, or where it is itself nearly white to any other, more than is usual along
  * their side. Blind for a side that is worn along more than six tenths of its length at one depth.
+ *
+ * @param bordered false where no frame was found, so that art may reach the cut edge
  */
-export function wearOf(picture: Picture, map: CardMap): Wear {
+export function wearOf(picture: Picture, map: CardMap, bordered = true): Wear {
   const tipRadiusMm = tipRadiusOf(picture, map);
   const strip = alignedStripOf(picture, map, tipRadiusMm);
   const [border, white] = [borderColourOf(strip), cardWhiteOf(picture, map)];
@@ -55,7 +57,7 @@ export function wearOf(picture: Picture, map: CardMap): Wear {
   const borderRows = borderRowsOf(strip, map, away, FRAME);
   const excess = excessOf(strip, whiteness.share, usualOf(strip, whiteness.share));
   const cardUnrest = unrestOf(strip, whiteness, borderRows);
-  const plain = cardUnrest < PLAIN;
+  const plain = bordered && cardUnrest < PLAIN;
   const defects = wornPlacesOf(strip, excess, borderRows).flatMap((place) => {
     const features = featuresOf(strip, whiteness, excess, borderRows, cardUnrest, place);
     return defectOf(strip, excess, place, features, plain);
@@ -121,7 +123,7 @@ function probabilityOf(
 }
 
 /** Log odds less for a place that is thinner all along: a tip of another radius, a lit side face. Judgement, no source. */
-const [SLIVER_MM, THIN] = [0.13, 2.5];
+const [SLIVER_MM, THIN] = [0.13, 4];
 /** Log odds less for a place so small where art reaches the cut edge. Judgement, no source. */
 const [ART_MM2, ON_ART] = [0.5, 4];
 
