@@ -4,7 +4,7 @@ import type { Whiteness } from './whiteness.ts';
 /** A border with less way to white than this is pale: bare board there is no lighter, but of another tone. */
 const PALE = 0.2;
 /** Change of light, as a share of the border's, that counts as bare all through. Judgement, no source. */
-const BARE = 0.45;
+const BARE = 0.25;
 
 /**
  * Whiteness with the places beside a pale border read otherwise: any change from the border's colour
