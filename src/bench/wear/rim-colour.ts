@@ -1,4 +1,5 @@
-import { type Lab, labOfLight, type Three } from '../colour/spaces.ts';
+import type { Lab } from '../colour/ciede2000.ts';
+import { labOfLight, type Three } from '../colour/spaces.ts';
 import type { PointMm } from '../geometry/points.ts';
 import type { BorderStrip } from './border-strip.ts';
 import { quantileOf } from './quantiles.ts';
