@@ -92,7 +92,7 @@ function defectOf(
   plain: boolean,
 ): readonly Defect[] {
   const extent = extentOf(strip, excess, place, features.plateau);
-  if (!extent || extent.areaMm2 < 0.02) return [];
+  if (!extent || extent.areaMm2 < Math.max(0.02, LEAST_DEPTH_MM * extent.lengthMm)) return [];
   const { areaMm2, lengthMm } = extent;
   const p = probabilityOf(features, extent, plain);
   const sd = { centreMm: 0.05, areaMm2: 0.02 + 0.05 * areaMm2, lengthMm: 2 * ALONG_MM };
@@ -122,6 +122,8 @@ function probabilityOf(
   return 1 / (1 + Math.exp(-score));
 }
 
+/** What is thinner on average is the edge's own blur, or its side face. */
+const LEAST_DEPTH_MM = 0.08;
 /** Log odds less for a place that is thinner all along: a tip of another radius, a lit side face. Judgement, no source. */
 const [SLIVER_MM, THIN] = [0.13, 4];
 /** Log odds less for a place so small where art reaches the cut edge. Judgement, no source. */
