@@ -23,11 +23,15 @@ const LEAST_BLOCKS = 40;
 /** Where the border further in is that much more uneven than most, a frame or a mark lies in it. */
 const MOST_UNEVEN = 2.5;
 const FLOOR = 0.02;
+/** On a paler border bare board is as much of another colour as ink is. Judgement, no source. */
+const LEAST_TO_WHITE = 0.4;
+/** More white than that leaves too little of the print's own colour to be told. */
+const MOST_WHITE = 0.7;
 
 /**
  * The stretch of rim, 2 mm long, whose colour is farthest from the border's own: ink laid over a worn
  * edge is seldom of the print's own colour. What has gone towards white is whitening and does not count.
- * Null where the strip is too short. Dirt, stains and short shadows look alike.
+ * Null where the strip is too short, and for a pale border. Dirt, stains and short shadows look alike.
  *
  * @param white light of the card's white, red, green and blue
  */
@@ -35,7 +39,8 @@ export function rimColourOf(strip: BorderStrip, white: readonly number[]): RimCo
   const seen = blocksOf(strip).map((columns) => blockOf(strip, columns, white));
   const most = MOST_UNEVEN * middleOf(seen.map(({ ownSpread }) => ownSpread));
   const blocks = seen.filter(({ ownSpread }) => ownSpread <= most);
-  if (blocks.length < LEAST_BLOCKS) return null;
+  const toWhite = middleOf(blocks.map(({ ownToWhite }) => ownToWhite));
+  if (blocks.length < LEAST_BLOCKS || toWhite < LEAST_TO_WHITE) return null;
   const groups = new Map<number, Block[]>();
   for (const block of blocks) groups.set(block.group, [...(groups.get(block.group) ?? []), block]);
   const judged = [...groups.values()].flatMap((group) => {
@@ -61,6 +66,8 @@ interface Block {
   /** Lab of the rim, its share of white taken out, less the border's own. */
   readonly step: Lab;
   readonly ownSpread: number;
+  /** Way from the border's own light to white, in green, as a share of white. */
+  readonly ownToWhite: number;
   readonly uneven: number;
 }
 
@@ -86,6 +93,7 @@ function blockOf(strip: BorderStrip, columns: readonly number[], white: readonly
     centreMm: [ray.x + 0.4 * ray.inX, ray.y + 0.4 * ray.inY],
     step: stepOf(own.light, rim.light),
     ownSpread: own.spread + FLOOR,
+    ownToWhite: 1 - own.light[1],
     uneven: Math.log((rim.spread + FLOOR) / (own.spread + FLOOR)),
   };
 }
@@ -131,7 +139,7 @@ function stepOf(own: Three, rim: Three): Lab {
   const off = rim.map((light, k) => light - (own[k] as number));
   const long = way.reduce((sum, step) => sum + step * step, 1e-9);
   const share = off.reduce((sum, step, k) => sum + step * (way[k] as number), 0) / long;
-  const white = Math.max(0, Math.min(0.95, share));
+  const white = Math.max(0, Math.min(MOST_WHITE, share));
   const bare = rim.map((light) => (light - white) / (1 - white));
   const [one, other] = [bare, own].map((light) =>
     labOfLight(light.map((value) => Math.max(0, value)) as unknown as Three),
