@@ -43,7 +43,7 @@ function acrossOf(
     const one = (k: 0 | 1): Across => ({
       mm: mm[k],
       sdMm: sdMm[k],
-      borderDifference: borders && borders[k],
+      borderDifference: borders?.[k] ?? null,
     });
     return { copy: [one(0), one(1)], nominal: middleOf(scans), others: scans };
   }
@@ -70,7 +70,7 @@ function byFrame(
   const one = (k: 0 | 1): Across => ({
     mm: mm[k],
     sdMm: Math.hypot(own.sdMm[k], among[k] as number),
-    borderDifference: borders && borders[k],
+    borderDifference: borders?.[k] ?? null,
   });
   return {
     copy: [one(0), one(1)],
