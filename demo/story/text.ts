@@ -5,9 +5,8 @@ the game it belongs to could be bought anywhere. That order surprises most peopl
 from the English Starter Box, and the [publisher's own page](source:qm-archive) gives the month
 alone; the day rests on [the fortnightly itself](source:savukuikka).
 
-It is known in [](value:printings) printings from five countries. Two share everything but the ink
-of a bell, two share everything but their foil, and one was doubted until a member of the club lent
-a copy.
+Known from five countries: [](value:printings). Two share everything but the ink of a bell, two
+share everything but their foil, and one was doubted until a member of the club lent a copy.
 
 What is not known stands in its place: nobody has found a dated word on the club card.
 `;
@@ -16,7 +15,7 @@ const MONTHLY = `# The January hare
 
 Bound into the January 1998 number of [a Korean monthly](source:jusawigol), and on sale in
 November 1997. Both [labels](source:plumb-label) and [lists](source:reedcutter) carry the year of
-the cover. The release is [](value:kr-monthly.release).
+the cover. The release is [](value:release.kr-monthly).
 `;
 
 const SECOND = `# The pale bell

@@ -10,6 +10,14 @@ export type { CandidateKind, CounterfeitKind, Reading, TraitRow } from './identi
 export { keyFit } from './key/fit.ts';
 export { type Couplet, type IdentificationKey, identificationKey, type Lead } from './key/key.ts';
 export { type KeyAround, keyNotes, leadsTo } from './key/words.ts';
-export { type Name, nameOf, nameOfCode, namesOf, type ToName } from './names.ts';
+export {
+  ENGLISH_NAMES,
+  type Name,
+  type NameWords,
+  nameOf,
+  nameOfCode,
+  namesOf,
+  type ToName,
+} from './names.ts';
 export { readValue, sayValue } from './traits/value.ts';
 export type { Content, Printing, Product } from './types.ts';

@@ -18,17 +18,46 @@ const LAST = ['channel', 'printed_name', 'printed_in', 'rarity'] as const;
 const SHORT = ['market', 'edition', 'wave', 'art', 'number', 'finish', ...LAST] as const;
 type Column = (typeof SHORT)[number];
 
-/** The name of a language or market in English; the code itself where it has no name. */
-export function nameOfCode(code: string, type: 'language' | 'region'): string {
+/** What names are put together with in one language; places and products come in as words. */
+export interface NameWords {
+  /** For the names of languages and markets. */
+  readonly locale: string;
+  readonly title: (place: string, what: string) => string;
+  /** What it is called in a sentence, of a language. */
+  readonly short: (language: string, what: string) => string;
+  /** One of which nothing but the place is known. */
+  readonly printing: (place: string) => string;
+  /** One of which nothing but the id is known. */
+  readonly unnamed: (id: string) => string;
+  readonly noNumber: string;
+  readonly plain: string;
+  readonly wave: (wave: string) => string;
+}
+
+/** Names in English. */
+export const ENGLISH_NAMES: NameWords = {
+  locale: 'en',
+  title: (place, what) => [place, what].filter(Boolean).join(', '),
+  short: (language, what) => `${language} ${what.replace(/^The /, '')}`,
+  printing: (place) => `${place} printing`,
+  unnamed: (id) => `printing ${id}`,
+  noNumber: 'no number',
+  plain: 'plain',
+  wave: (wave) => `wave ${wave}`,
+};
+
+/** The name of a language or market; the code itself where it has no name. */
+export function nameOfCode(code: string, type: 'language' | 'region', locale = 'en'): string {
   const shape = type === 'language' ? /^[a-z]{2,3}(-[A-Za-z0-9]+)*$/ : /^[A-Z]{2}$/;
   if (!shape.test(code)) return code;
-  return new Intl.DisplayNames('en', { type, fallback: 'code' }).of(code) ?? code;
+  return new Intl.DisplayNames(locale, { type, fallback: 'code' }).of(code) ?? code;
 }
 
 /** The language alone, without its region: the market tells that; a script is part of the name. */
-function languageName(tag: string): string {
+function languageName(tag: string, locale: string): string {
   const [language = tag, second = ''] = tag.split('-');
-  return nameOfCode(second.length === 4 ? `${language}-${second}` : language, 'language');
+  const code = second.length === 4 ? `${language}-${second}` : language;
+  return nameOfCode(code, 'language', locale);
 }
 
 /** A row that is to be named, and the title of its product where that has one. */
@@ -42,13 +71,20 @@ export interface ToName {
  * What each printing of a dossier is called. No two share a name; an id is part of one only where
  * nothing else tells two printings apart, or nothing is known of one.
  */
-export function namesOf(rows: readonly ToName[]): ReadonlyMap<string, Name> {
-  const titled = rows.map((row): Titled => ({ ...row, ...headOf(row), details: [], parts: [] }));
+export function namesOf(
+  rows: readonly ToName[],
+  words: NameWords = ENGLISH_NAMES,
+): ReadonlyMap<string, Name> {
+  const say = saying(words);
+  const titled = rows.map(
+    (row): Titled => ({ ...row, ...headOf(row, words), details: [], parts: [] }),
+  );
   for (const kin of groupsBy(titled, ({ title }) => title)) {
-    const finer = FINER.filter((column) => groupsBy(kin, sayColumn(column)).length > 1);
-    for (const row of kin) row.details.push(...detailOf(row, finer));
-    for (const same of groupsBy(kin, detailText)) tellApart(same, LAST, ({ details }) => details);
-    tellApart(kin, SHORT, ({ parts }) => parts);
+    const finer = FINER.filter((column) => groupsBy(kin, say(column)).length > 1);
+    for (const row of kin) row.details.push(...detailOf(row, finer, say));
+    for (const same of groupsBy(kin, detailText))
+      tellApart(same, LAST, say, ({ details }) => details);
+    tellApart(kin, SHORT, say, ({ parts }) => parts);
   }
   const oneTitle = groupsBy(titled, (row) => `${row.title}\n${detailText(row)}`);
   for (const same of oneTitle)
@@ -65,8 +101,9 @@ export function namesOf(rows: readonly ToName[]): ReadonlyMap<string, Name> {
 
 /** What a printing is called that stands alone, as one that is being entered. */
 export function nameOf(row: ToName): Name {
-  const { title, words } = headOf(row);
-  return { title, detail: detailOf(row, ['edition', 'wave', 'art']).join(', '), short: words };
+  const { title, words } = headOf(row, ENGLISH_NAMES);
+  const detail = detailOf(row, ['edition', 'wave', 'art'], saying(ENGLISH_NAMES)).join(', ');
+  return { title, detail, short: words };
 }
 
 interface Head {
@@ -88,26 +125,26 @@ function shortText({ words, parts }: Titled): string {
   return parts.length > 0 ? `${words} (${parts.join(', ')})` : words;
 }
 
-function headOf({ id, cells, productTitle }: ToName): Head {
-  const language = said(cells.language) && languageName(said(cells.language));
-  const place = language || nameOfCode(said(cells.market), 'region');
+function headOf({ id, cells, productTitle }: ToName, words: NameWords): Head {
+  const language = said(cells.language) && languageName(said(cells.language), words.locale);
+  const place = language || nameOfCode(said(cells.market), 'region', words.locale);
   const what =
     productTitle || said(cells.product) || said(cells.edition) || said(cells.printed_name);
-  const title = [place, what].filter(Boolean).join(', ');
-  if (title === '') return { title: id, words: `printing ${id}` };
-  if (what === '') return { title, words: `${place} printing` };
-  const plain = what.replace(/^The /, '');
-  return { title, words: language ? `${language} ${plain}` : plain };
+  const title = words.title(place, what);
+  if (title === '') return { title: id, words: words.unnamed(id) };
+  if (what === '') return { title, words: words.printing(place) };
+  return { title, words: language ? words.short(language, what) : what.replace(/^The /, '') };
 }
 
-function detailOf({ cells, productTitle }: ToName, finer: readonly Column[]): string[] {
+function detailOf(row: ToName, finer: readonly Column[], say: Saying): string[] {
+  const { cells, productTitle } = row;
   const inTitle: readonly string[] = [
     productTitle || said(cells.product) ? '' : 'edition',
     said(cells.language) ? '' : 'market',
   ];
   return (['number', 'finish', ...finer] as const)
     .filter((column) => !inTitle.includes(column))
-    .map((column) => sayCell(column, cells[column]))
+    .map((column) => say(column)(row))
     .filter(Boolean);
 }
 
@@ -115,29 +152,36 @@ function detailOf({ cells, productTitle }: ToName, finer: readonly Column[]): st
 function tellApart(
   rows: readonly Titled[],
   columns: readonly Column[],
+  say: Saying,
   partsOf: (row: Titled) => string[],
 ): void {
   const [column, ...rest] = columns;
   if (rows.length < 2 || column === undefined) return;
-  const groups = groupsBy(rows, sayColumn(column));
+  const groups = groupsBy(rows, say(column));
   for (const group of groups) {
     if (groups.length > 1) {
-      for (const row of group) partsOf(row).push(...[sayColumn(column)(row)].filter(Boolean));
+      for (const row of group) partsOf(row).push(...[say(column)(row)].filter(Boolean));
     }
-    tellApart(group, rest, partsOf);
+    tellApart(group, rest, say, partsOf);
   }
 }
 
-function sayColumn(column: Column): (row: ToName) => string {
-  return ({ cells }) => sayCell(column, cells[column]);
+/** Says one column of a row. */
+type Saying = (column: Column) => (row: ToName) => string;
+
+function saying(words: NameWords): Saying {
+  return (column) =>
+    ({ cells }) =>
+      sayCell(column, cells[column], words);
 }
 
-function sayCell(column: Column, cell: string | undefined): string {
-  if (cell === 'none' && column === 'number') return 'no number';
-  if (cell === 'none' && column === 'finish') return 'plain';
-  const words = said(cell);
-  if (column === 'wave' && /^\d+$/.test(words)) return `wave ${words}`;
-  return column === 'market' ? nameOfCode(words, 'region') : words;
+function sayCell(column: Column, cell: string | undefined, words: NameWords): string {
+  if (cell === 'none' && column === 'number') return words.noNumber;
+  if (cell === 'none' && column === 'finish') return words.plain;
+  const text = said(cell);
+  if (column === 'wave' && /^\d+$/.test(text)) return words.wave(text);
+  if (column === 'market') return nameOfCode(text, 'region', words.locale);
+  return column === 'finish' && text === 'plain' ? words.plain : text;
 }
 
 function said(cell: string | undefined): string {

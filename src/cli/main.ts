@@ -156,23 +156,31 @@ function addMarket(program: Command, terminal: Terminal, end: (exit: Exit) => vo
 function addChronicle(program: Command, terminal: Terminal, end: (exit: Exit) => void): void {
   program
     .command('publish')
-    .description(
-      'list what a publication holds that could harm, or write what readers may download',
-    )
+    .description('write the account of a card as a site, or tell what leaves with it')
     .argument('<dossier>', 'folder of the dossier')
+    .option('--out <folder>', 'write the site into this folder; an earlier site in it is replaced')
+    .option('--draft', 'print a draft of the facts of each printing, for story/')
     .option('--list', 'list what leaves and what stays; writes nothing')
     .option('--downloads <folder>', 'write what readers may download into this folder')
     .option('--prices', 'show prices')
+    .option('--on <day>', 'with --out and --draft: the day that the account holds for', day)
+    .option('--seed <number>', 'seed of the random numbers', wholeNumber(Number.MAX_SAFE_INTEGER))
     .option('--json', 'with --list: print JSON')
-    .action(async (folder, { list = false, downloads, json, prices = false }) => {
-      if (list === (downloads !== undefined))
-        throw new WrongCall('Ask for the list with --list, or for files with --downloads.');
+    .action(async (folder, { list = false, downloads, ...options }) => {
+      const asked = [options.out, options.draft, list || undefined, downloads];
+      if (asked.filter((one) => one !== undefined).length !== 1)
+        throw new WrongCall('Ask for one thing: --out, --draft, --list or --downloads.');
+      const { json, prices = false } = options;
       if (list) {
         const { leaving } = await import('./commands/leaving.ts');
         return end(await leaving(folder, { json, prices }, terminal));
       }
-      const { downloads: write } = await import('./commands/downloads.ts');
-      return end(await write(folder, downloads, { prices }, terminal));
+      if (downloads !== undefined) {
+        const { downloads: write } = await import('./commands/downloads.ts');
+        return end(await write(folder, downloads, { prices }, terminal));
+      }
+      const { publish } = await import('./commands/publish.ts');
+      return end(await publish(folder, options, terminal));
     });
 }
 

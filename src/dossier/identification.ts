@@ -81,7 +81,8 @@ function observedOn(dossier: Dossier, copy: string): Kept['observed'] {
   }).flat();
 }
 
-function traitRowsOf(dossier: Dossier): TraitRow[] {
+/** The traits of a dossier's printings and counterfeits, each row with whom it is of. */
+export function traitRowsOf(dossier: Dossier): TraitRow[] {
   const stands = standingOf(dossier);
   const kinds = new Set(
     rowsOf(dossier, 'counterfeits.csv', (cell) => cell).map((row) => row('id')),

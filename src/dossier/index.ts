@@ -1,3 +1,4 @@
+export { accountGroundIn } from './account-ground.ts';
 export { applyChanges } from './apply.ts';
 export { deskIn } from './decision-ground.ts';
 export {
@@ -18,5 +19,6 @@ export { type DossierPrices, homeOf, pricesIn } from './price-ground.ts';
 export { readDossier } from './read.ts';
 export { readRevisions, revisionName } from './revisions.ts';
 export { DOCUMENTS, TABLES } from './schema.ts';
+export { storyFaultsIn } from './story-faults.ts';
 export type * from './types.ts';
 export { applyWhole, isExamination, wholeDifferences } from './whole-file.ts';

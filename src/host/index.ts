@@ -7,6 +7,7 @@ export {
 } from './data-folder.ts';
 export { removeDrafts } from './drafts.ts';
 export { type FolderFiles, filesOf, replaceFile } from './files.ts';
+export { replaceFolder } from './folders.ts';
 export { type CutFont, type CutFonts, type CutOptions, cutFonts, type Wish } from './fonts/cut.ts';
 export { sha512 } from './hash.ts';
 export { pdfOf } from './pdf/typeset.ts';
@@ -16,6 +17,7 @@ export { PictureFault } from './pictures/fault.ts';
 export { keepPhoto, PHOTO_ROLE, PhotoThere } from './pictures/keep.ts';
 export { marksOf } from './pictures/marks.ts';
 export { type CopyPhoto, listingOf, photoNamed, photosOf } from './pictures/photos.ts';
+export { type PublishedPicture, publishedPicture } from './pictures/published.ts';
 export { type PartPx, shownPicture, shownSamples } from './pictures/shown.ts';
 export { noteRecent, type Recent, readRecent } from './recent.ts';
 export { answerTasks, Cancelled, openThread, type Thread } from './thread.ts';

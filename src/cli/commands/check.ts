@@ -1,4 +1,4 @@
-import { readDossier, readRevisions, recordsOf } from '../../dossier/index.ts';
+import { readDossier, readRevisions, recordsOf, storyFaultsIn } from '../../dossier/index.ts';
 import { filesIn } from '../dossier.ts';
 import { writeJson } from '../json.ts';
 import { faultsReport } from '../report/faults.ts';
@@ -14,7 +14,11 @@ export async function check(
   const files = await filesIn(folder);
   const dossier = await readDossier(files);
   const { evidence } = dossier;
-  const faults = [...recordsOf(dossier).faults, ...(await readRevisions(files)).faults];
+  const faults = [
+    ...recordsOf(dossier).faults,
+    ...storyFaultsIn(dossier),
+    ...(await readRevisions(files)).faults,
+  ];
   const { printings, sources, claims } = evidence;
   const fine = `No faults: ${counted(printings.length, 'printing')}, ${counted(sources.length, 'source')}, ${counted(claims.length, 'claim')}.\n`;
   if (json) await writeJson({ faults }, terminal);

@@ -1,0 +1,71 @@
+import { civilOf, dayFrom, dayOf } from '../../evidence/index.ts';
+import type { Account, Release, ToldClaim } from '../account/types.ts';
+import { type Html, html } from './html.ts';
+
+/** The years that a chronology spans, and the years between two lines of its axis. */
+export interface Axis {
+  readonly from: number;
+  readonly to: number;
+  /** First years of the parts that the axis is cut into, all of one length. */
+  readonly years: readonly number[];
+}
+
+/** Units across a lane; it is stretched to the room that it has. */
+const ACROSS = 640;
+const PARTS = 8;
+
+/** The axis that holds the days of all printings of an account. */
+export function axisOf({ printings }: Account): Axis {
+  const days = printings.flatMap(({ release }) => release.days.map(([day]) => dayFrom(day)));
+  const [low, high] = days.length > 0 ? [Math.min(...days), Math.max(...days)] : [0, 0];
+  const [first, last] = [civilOf(low).year, civilOf(high).year];
+  const step = Math.max(1, Math.ceil((last - first + 1) / PARTS));
+  const parts = Math.ceil((last - first + 1) / step);
+  const years = Array.from({ length: parts }, (_, i) => first + i * step);
+  return { from: dayOf(first, 1, 1), to: dayOf(first + parts * step, 1, 1), years };
+}
+
+/**
+ * The ribbon of a release, as deep as the square root of the probability, and its claims below.
+ * Words beside it tell the same, so it is hidden from those who listen.
+ */
+export function laneSvg({ days, claims }: Release, axis: Axis): Html {
+  const x = (day: number) => round(((day - axis.from) / (axis.to - axis.from)) * ACROSS);
+  const lines = axis.years.map((year) => `M${x(dayOf(year, 1, 1))} 0V26`).join('');
+  return html`<svg class="lane" viewBox="0 0 ${ACROSS} 26" preserveAspectRatio="none" aria-hidden="true" focusable="false"><path class="year" d="${lines}"/>${inked(
+    days,
+    x,
+  ).map(
+    ([at, width, ink]) =>
+      html`<rect x="${at}" y="2" width="${width}" height="12" opacity="${ink}"/>`,
+  )}<path class="agrees" d="${marks(claims, x, false)}"/><path class="slips" d="${marks(claims, x, true)}"/></svg>`;
+}
+
+/** Stretches of equal depth: where they begin, how wide they are, how deep. */
+function inked(
+  days: Release['days'],
+  x: (day: number) => number,
+): (readonly [number, number, number])[] {
+  const cells = new Map<number, number>();
+  for (const [day, p] of days) {
+    const cell = Math.floor(x(dayFrom(day)) / 3);
+    cells.set(cell, (cells.get(cell) ?? 0) + p);
+  }
+  return [...cells]
+    .map(([cell, p]) => [cell * 3, 3, Math.round(Math.sqrt(Math.min(1, p)) * 16) / 16] as const)
+    .filter(([, , ink]) => ink > 0);
+}
+
+function marks(claims: readonly ToldClaim[], x: (day: number) => number, slips: boolean): string {
+  const at = claims.flatMap(({ slip, property, span: [first, last] }) => {
+    if (slip !== slips || property !== 'on-sale' || first === null || last === null) return [];
+    const middle = x((dayFrom(first) + dayFrom(last)) / 2);
+    return middle < 0 || middle > ACROSS ? [] : [middle];
+  });
+  const draw = (one: number) => (slips ? `M${one - 4} 17l8 7m0 -7l-8 7` : `M${one} 17v8`);
+  return [...new Set(at)].map(draw).join('');
+}
+
+function round(value: number): number {
+  return Math.round(value * 10) / 10;
+}

@@ -1,0 +1,38 @@
+import type { ToldPicture } from '../account/types.ts';
+import { type Html, html } from './html.ts';
+import type { SitePicture, Teller } from './types.ts';
+
+/** The pictures of a printing or kind, with who took them and why they may be shown. */
+export function picturesHtml(
+  pictures: readonly ToldPicture[],
+  name: string,
+  path: string,
+  teller: Teller,
+): Html | null {
+  const root = '../'.repeat(path.split('/').length);
+  const shown = pictures.flatMap((picture) => {
+    const made = teller.ground.pictures.get(picture.file);
+    return made === undefined ? [] : figureHtml(picture, made, name, root, teller);
+  });
+  return shown.length === 0
+    ? null
+    : html`<section class="pictures" aria-label="${teller.words.pictures}">${shown}</section>`;
+}
+
+function figureHtml(
+  picture: ToldPicture,
+  { stem, sizes }: SitePicture,
+  name: string,
+  root: string,
+  { words }: Teller,
+): Html {
+  const file = ({ width }: { width: number }, kind: string) =>
+    `${root}pictures/${stem}-${width}.${kind}`;
+  const set = (kind: string) =>
+    sizes.map((size) => `${file(size, kind)} ${size.width}w`).join(', ');
+  const smallest = sizes[0] ?? { width: 1, height: 1 };
+  const shows = words.shows[picture.shows === 'printing' ? picture.role : picture.shows] ?? '';
+  const side = words.sides[picture.side ?? ''] ?? words.sides[''] ?? '';
+  const sizesHint = '(max-width: 640px) 90vw, 320px';
+  return html`<figure><picture><source type="image/webp" srcset="${set('webp')}" sizes="${sizesHint}"><img src="${file(smallest, 'jpg')}" srcset="${set('jpg')}" sizes="${sizesHint}" width="${smallest.width}" height="${smallest.height}" loading="lazy" alt="${words.alt(side, name, shows)}"></picture><figcaption>${side}, ${shows}. ${words.credit(picture.by, picture.rights)}.${picture.knownBy !== null && ` ${picture.knownBy}`}</figcaption></figure>`;
+}

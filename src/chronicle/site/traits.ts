@@ -1,0 +1,56 @@
+import type { ToldApart, ToldCounterfeit, ToldPrinting, ToldTrait } from '../account/types.ts';
+import { tellEdtf } from '../words/days.ts';
+import { between, printingPage } from './addresses.ts';
+import { type Html, html } from './html.ts';
+import { picturesHtml } from './pictures.ts';
+import type { Page, Teller } from './types.ts';
+
+/** The traits of a printing that may be published. */
+export function traitsHtml(traits: readonly ToldTrait[], teller: Teller): Html | null {
+  if (traits.length === 0) return null;
+  const { words } = teller;
+  return html`<section aria-labelledby="traits"><h2 id="traits">${words.traits}</h2>${traitTable(traits, teller)}<p class="note caution">${words.touchNote}</p></section>`;
+}
+
+function traitTable(traits: readonly ToldTrait[], { words }: Teller): Html {
+  const { heads } = words;
+  return html`<table><thead><tr><th scope="col">${heads.trait}</th><th scope="col">${heads.value}</th><th scope="col">${heads.look}</th></tr></thead><tbody>
+${traits.map(({ trait, value, sees }) => html`<tr><th scope="row">${trait}</th><td>${value === 'none' ? words.absent : value}</td><td>${words.looks[sees ?? ''] ?? ''}</td></tr>\n`)}</tbody></table>`;
+}
+
+/** How a printing is told from those most like it. */
+export function toldApartHtml({ told }: ToldPrinting, teller: Teller): Html | null {
+  if (told.length === 0) return null;
+  return html`<section aria-labelledby="apart"><h2 id="apart">${teller.words.tell}</h2>${told.map((one) => apartHtml(one, teller))}</section>`;
+}
+
+function apartHtml({ other, by }: ToldApart, { words, called }: Teller): Html {
+  const { heads } = words;
+  if (by.length === 0) return html`<p>${words.toldAlike(called(other))}</p>`;
+  const said = (value: string) => (value === 'none' ? words.absent : value);
+  return html`<table><caption>${words.toldFrom(called(other))}</caption><thead><tr><th scope="col">${heads.trait}</th><th scope="col">${heads.here}</th><th scope="col">${heads.there}</th><th scope="col">${heads.look}</th></tr></thead><tbody>
+${by.map(({ trait, here, there, sees }) => html`<tr><th scope="row">${trait}</th><td>${said(here)}</td><td>${said(there)}</td><td>${words.looks[sees ?? ''] ?? ''}</td></tr>\n`)}</tbody></table>`;
+}
+
+/** A known kind of unauthorised or altered copy, with the traits that may be published. */
+export function kindHtml(kind: ToldCounterfeit, path: string, teller: Teller): Html {
+  const { words, phrases, called } = teller;
+  const since = kind.knownSince === '' ? '' : words.knownSince(tellEdtf(phrases, kind.knownSince));
+  const of = kind.printings.map(
+    (id) => html`<a href="${between(path, printingPage(id))}">${called(id)}</a>`,
+  );
+  return html`<div class="kind"><p><strong>${words.kinds[kind.kind]}</strong>${since !== '' && `, ${since}`}: ${of.flatMap((link, i) => (i === 0 ? [link] : [', ', link]))}. ${kind.note}</p>${kind.traits.length > 0 && traitTable(kind.traits, teller)}${picturesHtml(kind.pictures, words.kinds[kind.kind], path, teller)}</div>`;
+}
+
+/** The page on how printings, counterfeits and alterations are told. */
+export function tellPage(teller: Teller): Page {
+  const { account, words, called } = teller;
+  const path = 'tell.html';
+  const told = account.printings.filter(({ traits }) => traits.length > 0);
+  const main = html`<h1>${words.tell}</h1>
+<p class="note caution">${words.touchNote}</p>
+${told.map(({ id, traits }) => html`<section><h2><a href="${printingPage(id)}">${called(id)}</a></h2>${traitTable(traits, teller)}</section>\n`)}
+<section aria-labelledby="unauthorised"><h2 id="unauthorised">${words.unauthorised}</h2><p class="note caution">${words.unauthorisedNote}</p>
+${account.counterfeits.length === 0 && html`<p>${words.none}</p>`}${account.counterfeits.map((kind) => kindHtml(kind, path, teller))}</section>`;
+  return { path, title: words.tell, main };
+}

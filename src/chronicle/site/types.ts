@@ -1,0 +1,43 @@
+import type { Account } from '../account/types.ts';
+import type { Telling } from '../words/telling.ts';
+import type { Language } from '../words/types.ts';
+import type { Html } from './html.ts';
+import type { SiteWords } from './words/types.ts';
+
+/** A picture as it is published, in several sizes under `pictures/STEM-WIDTH`. */
+export interface SitePicture {
+  readonly stem: string;
+  /** Ascending by width, in pixels. */
+  readonly sizes: readonly { readonly width: number; readonly height: number }[];
+}
+
+/** Something to download beside the pages. */
+export interface Download {
+  /** From the root of the site. */
+  readonly href: string;
+  readonly title: string;
+  /** Media type. */
+  readonly type: string;
+}
+
+/** What a site is made from. */
+export interface SiteGround {
+  readonly account: Account;
+  readonly languages: readonly Language[];
+  /** By the name of the file in the dossier; a picture that is not here is left out. */
+  readonly pictures: ReadonlyMap<string, SitePicture>;
+  readonly downloads: readonly Download[];
+}
+
+/** What the pages of one language are made with. */
+export interface Teller extends Telling {
+  readonly ground: SiteGround;
+  readonly words: SiteWords;
+}
+
+/** A page within the folder of its language. */
+export interface Page {
+  readonly path: string;
+  readonly title: string;
+  readonly main: Html;
+}

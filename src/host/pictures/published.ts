@@ -1,0 +1,37 @@
+import sharp from 'sharp';
+import { decodePicture } from './decode.ts';
+
+/** A picture in one size, for readers: two kinds of file, nothing in them but the picture. */
+export interface PublishedPicture {
+  readonly width: number;
+  readonly height: number;
+  readonly webp: Uint8Array;
+  readonly jpg: Uint8Array;
+}
+
+/**
+ * The picture in a file in several widths, ascending, never larger than it is. What the file says
+ * of place, time and camera is not carried over.
+ * @throws PictureFault as `decodePicture` does
+ */
+export async function publishedPicture(
+  file: string,
+  widths: readonly number[],
+): Promise<readonly PublishedPicture[]> {
+  const { width, height, samples } = await decodePicture(file);
+  const wanted = [...new Set(widths.map((one) => Math.min(one, width)))].sort((a, b) => a - b);
+  return Promise.all(
+    wanted.map(async (wide) => {
+      const high = Math.max(1, Math.round((height * wide) / width));
+      const sized = () =>
+        sharp(samples, { raw: { width, height, channels: 3 } })
+          .resize(wide, high, { fit: 'fill' })
+          .toColourspace('srgb');
+      const [webp, jpg] = await Promise.all([
+        sized().webp({ quality: 80 }).toBuffer(),
+        sized().jpeg({ quality: 82 }).toBuffer(),
+      ]);
+      return { width: wide, height: high, webp, jpg };
+    }),
+  );
+}
