@@ -6,5 +6,7 @@ export * from './facts.ts';
 export * from './identify.ts';
 export * from './listing.ts';
 export * from './notes.ts';
+export * from './population.ts';
+export * from './prices.ts';
 export * from './routes.ts';
 export * from './rows.ts';

@@ -19,6 +19,7 @@ export { type DossierPrices, homeOf, pricesIn } from './price-ground.ts';
 export { readDossier } from './read.ts';
 export { readRevisions, revisionName } from './revisions.ts';
 export { DOCUMENTS, TABLES } from './schema.ts';
+export { shownSales } from './shown-sales.ts';
 export { storyFaultsIn } from './story-faults.ts';
 export type * from './types.ts';
 export { applyWhole, isExamination, wholeDifferences } from './whole-file.ts';

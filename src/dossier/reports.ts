@@ -10,7 +10,7 @@ const PAST_BELIEF = 50_000_000;
 /** One report while its rows are read. */
 class Growing {
   readonly labels = new Map<string, number>();
-  readonly confirmed: (readonly string[])[] = [];
+  readonly confirmed: (readonly string[] | null)[] = [];
   readonly totals = new Map<number, { readonly count: number; readonly row: number }>();
   readonly service: string;
   readonly asOf: string;
@@ -81,17 +81,20 @@ export function reportsOf(
 
 /** A label that is matched in one report of a service is matched in all; the newest word counts. */
 function confirmedOnce(reports: readonly Report[]): Report[] {
-  const known = new Map<string, readonly string[]>();
+  const known = new Map<string, readonly string[] | null>();
   const keyOf = ({ service }: Report, label: string) => `${service}\n${label}`;
   for (const report of reports)
     report.confirmed.forEach((ids, at) => {
-      if (ids.length > 0) known.set(keyOf(report, report.labels[at] as string), ids);
+      if (ids === null || ids.length > 0)
+        known.set(keyOf(report, report.labels[at] as string), ids);
     });
   return reports.map((report) => ({
     ...report,
     confirmed: report.labels.map((label, at) => {
-      const said = report.confirmed[at] as readonly string[];
-      return said.length > 0 ? said : (known.get(keyOf(report, label)) ?? NOBODY);
+      const said = report.confirmed[at];
+      if (said === null || (said !== undefined && said.length > 0)) return said;
+      const elsewhere = known.get(keyOf(report, label));
+      return elsewhere === undefined ? NOBODY : elsewhere;
     }),
   }));
 }
@@ -138,7 +141,8 @@ class RowReader {
       this.#at = report.labelAt(label);
     }
     const printing = table.value(row, 'printing');
-    if (printing !== '' && printing !== 'none') report.confirmed[this.#at] = this.#stands(printing);
+    if (printing !== '')
+      report.confirmed[this.#at] = printing === 'none' ? null : this.#stands(printing);
     const count = this.#countIn(row);
     if (count !== undefined) this.#count(row, report, table.value(row, 'grade'), count);
   }

@@ -18,7 +18,7 @@ export * from './desk/types.ts';
 export { type LandedGround, landedCosts } from './landed/landed.ts';
 export type * from './landed/types.ts';
 export { type Currency, digitsOf, type Money, unitsIn } from './money/currencies.ts';
-export { type RateRow, type Rates, ratesOf } from './money/rates.ts';
+export { type RateRow, type Rates, ratesOf, type UsedRate } from './money/rates.ts';
 export { type BackTest, backTest } from './price/back-test.ts';
 export { chanceBelow } from './price/next-sale.ts';
 export { type Prices, pricesOf } from './price/predict.ts';

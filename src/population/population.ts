@@ -159,9 +159,13 @@ function matchesOf({ series, matching }: Read, ids: readonly string[]): LabelMat
         label,
         printing: ids[printing] as string,
         p,
+        ...matching.compared(at, printing),
       }));
     const foreign = matching.foreign[at] as number;
-    const none = { service: series.service.id, label, printing: null, p: foreign };
+    const none = {
+      ...{ service: series.service.id, label, printing: null, p: foreign },
+      ...{ agrees: [], near: [], differs: [] },
+    };
     return foreign >= LISTED ? [...pairs, none] : pairs;
   });
 }

@@ -23,8 +23,11 @@ export interface Report {
   readonly day: number;
   /** The service's own words. */
   readonly labels: readonly string[];
-  /** By label: the printings that a collector confirmed; several where it is one of them. */
-  readonly confirmed: readonly (readonly string[])[];
+  /**
+   * By label: the printings that a collector confirmed, no others being under it; empty where nothing
+   * was said, null where it is none of the dossier's.
+   */
+  readonly confirmed: readonly (readonly string[] | null)[];
   /** A row a label, a column a grade and then an entry off the scale. */
   readonly counts: Int32Array;
   readonly columns: number;
@@ -147,6 +150,39 @@ export interface LabelMatch {
   /** Null: a printing that the dossier does not have. */
   readonly printing: string | null;
   readonly p: number;
+  /** What the label says of the printing, by field: the same, nearly the same, another thing. */
+  readonly agrees: readonly string[];
+  readonly near: readonly string[];
+  readonly differs: readonly string[];
+}
+
+/** A label of a service's newest report, with what it may stand for. */
+export interface Labelled {
+  readonly service: string;
+  readonly as_of: string;
+  readonly label: string;
+  /** Graded copies under it. */
+  readonly total: number;
+  /** As `Report.confirmed` has it. */
+  readonly confirmed: readonly string[] | null;
+  /** The likeliest first. */
+  readonly matches: readonly LabelMatch[];
+  /** Nothing was said of it, and one printing alone is not sure enough. */
+  readonly in_doubt: boolean;
+}
+
+/** The counts of one printing at one service, report by report. */
+export interface History {
+  readonly service: string;
+  /** The printing's share of the copies under its labels: 1 unless a label holds several printings. */
+  readonly share: number;
+  readonly share95: Interval;
+  readonly snapshots: readonly {
+    readonly as_of: string;
+    readonly day: number;
+    /** All copies under its labels: by grade, then by entry that is no grade. */
+    readonly counts: readonly number[];
+  }[];
 }
 
 /** What is known of how many there are of one printing. */

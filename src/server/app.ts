@@ -1,5 +1,7 @@
 import { Hono } from 'hono';
 import type { Bench } from './bench/bench.ts';
+import type { Counting } from './counts/counting.ts';
+import type { Pricing } from './counts/pricing.ts';
 import type { Deciding } from './desk/deciding.ts';
 import type { Identifying } from './desk/identifying.ts';
 import { ownHost, ownPage, strictHeaders } from './guard.ts';
@@ -15,6 +17,8 @@ import { addDossiers } from './routes/dossiers.ts';
 import { addEvents } from './routes/events.ts';
 import { addIdentify } from './routes/identify.ts';
 import { addNotes } from './routes/notes.ts';
+import { addPopulation } from './routes/population.ts';
+import { addPrices } from './routes/prices.ts';
 import type { Session } from './session.ts';
 
 /** What the routes stand on. */
@@ -23,6 +27,8 @@ export interface Ground {
   readonly bench: Bench;
   readonly deciding: Deciding;
   readonly identifying: Identifying;
+  readonly counting: Counting;
+  readonly pricing: Pricing;
   readonly home: Home;
   readonly pages: Pages;
   readonly token: string;
@@ -34,6 +40,8 @@ export interface Ground {
 export function appOf({
   session,
   bench,
+  counting,
+  pricing,
   deciding,
   identifying,
   home,
@@ -59,6 +67,8 @@ export function appOf({
   addBench(app, bench);
   addDecide(app, deciding, identifying);
   addIdentify(app, identifying);
+  addPopulation(app, counting);
+  addPrices(app, pricing);
   app.all('/api/*', (context) => {
     throw new Refused('not-found', `There is no ${context.req.method} ${context.req.path}.`);
   });

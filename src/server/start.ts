@@ -7,6 +7,8 @@ import { usualDataFolder } from '../host/index.ts';
 import { appOf } from './app.ts';
 import { Bench } from './bench/bench.ts';
 import { measurer } from './bench/measurer.ts';
+import { Counting } from './counts/counting.ts';
+import { Pricing } from './counts/pricing.ts';
 import { type Dater, threadedDater } from './dater.ts';
 import { Deciding } from './desk/deciding.ts';
 import { Identifying } from './desk/identifying.ts';
@@ -55,6 +57,8 @@ export async function startServer(options: StartOptions = {}): Promise<Running> 
   const token = randomBytes(32).toString('base64url');
   const measuring = measurer();
   const bench = new Bench(session, measuring);
+  const counting = new Counting(session);
+  const pricing = new Pricing(session);
   const reckoning = reckoner();
   const deciding = new Deciding(session, reckoning);
   const identifying = new Identifying(session, reckoning);
@@ -62,6 +66,8 @@ export async function startServer(options: StartOptions = {}): Promise<Running> 
   const app = appOf({
     session,
     bench,
+    counting,
+    pricing,
     deciding,
     identifying,
     home,
@@ -80,6 +86,8 @@ export async function startServer(options: StartOptions = {}): Promise<Running> 
         await close(server, session);
         await measuring.close();
         await reckoning.close();
+        await counting.close();
+        await pricing.close();
       },
     };
   } catch (error) {

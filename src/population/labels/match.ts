@@ -3,12 +3,13 @@ import { type Assigned, assigned, type Candidate } from './assign.ts';
 import { candidatesFor } from './block.ts';
 import type { Told } from './fields.ts';
 import { type Pairs, vocabularyOf, without } from './learned.ts';
-import { type Levels, levelsOf, numbersOf } from './levels.ts';
+import { FIELDS, type Field, LEVEL, type Levels, levelsOf, numbersOf } from './levels.ts';
 import { type LabelWords, labelWords, lexiconOf } from './lexicon.ts';
 import {
   addHabit,
   columnsOf,
   type Habits,
+  levelOf,
   noHabits,
   silences,
   unmatched,
@@ -27,6 +28,15 @@ export interface Matching {
   readonly unlisted: Float64Array;
   /** By label: distinct certificates that the owner looked at, by printing. */
   readonly looked: readonly ReadonlyMap<number, number>[];
+  /** What a label says of a printing, field by field. */
+  compared(label: number, printing: number): Compared;
+}
+
+/** Fields by how a label and a printing go together; those that either leaves open are in none. */
+export interface Compared {
+  readonly agrees: readonly Field[];
+  readonly near: readonly Field[];
+  readonly differs: readonly Field[];
 }
 
 /** Weights of fields that depend on each other overclaim by about this. Measured, see the method. */
@@ -57,9 +67,10 @@ export function matched(report: Report, told: Told, seen: readonly Seen[]): Matc
   let habits: Habits = noHabits(columns);
   let answer: Assigned | undefined;
   let problem: Candidate[][] = [];
+  let levels: readonly Levels[] = [];
   for (let round = 0; round <= rounds; round++) {
     const vocabulary = vocabularyOf(taken.labels, held, told, lexicon);
-    const levels = taken.labels.map((label, at) => {
+    levels = taken.labels.map((label, at) => {
       const words =
         round === 0 ? lexicon : without(label, held[at] as never, vocabulary, lexicon, told);
       return levelsOf(label, words, told, numbers);
@@ -80,7 +91,16 @@ export function matched(report: Report, told: Told, seen: readonly Seen[]): Matc
     held = heldBy(answer, problem, report.labels.length);
   }
   const { foreign, unlisted } = answer as Assigned;
-  return { report, held, foreign, unlisted, looked: witness.looked };
+  const compared = (label: number, printing: number): Compared => {
+    const at = (level: number) =>
+      FIELDS.filter(
+        (field) =>
+          (columns.of[field][printing] as number) >= 0 &&
+          levelOf(field, printing, levels[label] as Levels, columns, told) === level,
+      );
+    return { agrees: at(LEVEL.agrees), near: at(LEVEL.near), differs: at(LEVEL.differs) };
+  };
+  return { report, held, foreign, unlisted, looked: witness.looked, compared };
 }
 
 function candidates(
@@ -96,6 +116,7 @@ function candidates(
   const among = candidatesFor(told, columns);
   const silence = silences(columns, habits);
   labels.forEach((_, label) => {
+    if (witness.confirmed[label] === null) return;
     const here = levels[label] as Levels;
     const ifNot = unmatched(here, columns, told);
     const looked = witness.looked[label] as ReadonlyMap<number, number>;
@@ -135,7 +156,8 @@ function heldBy(answer: Assigned, problem: readonly Candidate[][], labels: numbe
 /** What the owner confirmed, and saw with their own eyes. */
 interface Witness {
   readonly looked: readonly ReadonlyMap<number, number>[];
-  readonly confirmed: readonly ReadonlySet<number>[];
+  /** By label; null where it is none of the dossier's. */
+  readonly confirmed: readonly (ReadonlySet<number> | null)[];
   readonly unlisted: Float64Array;
   /** Log of how much it speaks for a printing under a label. */
   speaks(label: number, printing: number): number;
@@ -163,9 +185,9 @@ function witnessOf(report: Report, told: Told, seen: readonly Seen[]): Witness {
   const all = new Float64Array(told.ids.length);
   for (const here of counts) for (const [at, n] of here) all[at]! += Math.min(2, n);
   const confirmed = report.confirmed.map(
-    (ids) => new Set(ids.flatMap((id) => index.get(id) ?? [])),
+    (ids) => ids && new Set(ids.flatMap((id) => index.get(id) ?? [])),
   );
-  const homes = new Set(confirmed.flatMap((here) => (here.size === 1 ? [...here] : [])));
+  const homes = new Set(confirmed.flatMap((here) => (here?.size === 1 ? [...here] : [])));
   const unlisted = Float64Array.from(copies, (names, at) => {
     const sure = homes.has(at) ? -9 : 0;
     return sure + MISTAKEN * 0.5 * Math.min(4, names.size);
@@ -179,6 +201,7 @@ function witnessOf(report: Report, told: Told, seen: readonly Seen[]): Witness {
       const elsewhere = MISTAKEN * ((all[printing] as number) - here);
       const sure = confirmed[label] as ReadonlySet<number>;
       if (sure.has(printing)) return elsewhere + (sure.size === 1 ? 8 : 3);
+      if (sure.size > 1) return elsewhere - 6;
       return elsewhere + (here > 0 ? 2 * here : 0) + (homes.has(printing) ? -6 : 0);
     },
   };

@@ -36,6 +36,30 @@ const copy = createRoute({
   component: lazyRouteComponent(() => import('../bench/CopyPage.tsx'), 'CopyPage'),
 });
 
+const population = createRoute({
+  getParentRoute: () => root,
+  path: '/population',
+  component: lazyRouteComponent(() => import('../counts/Population.tsx'), 'PopulationScreen'),
+});
+
+const labels = createRoute({
+  getParentRoute: () => root,
+  path: '/population/labels',
+  component: lazyRouteComponent(() => import('../counts/Labels.tsx'), 'Labels'),
+});
+
+const prices = createRoute({
+  getParentRoute: () => root,
+  path: '/prices',
+  component: lazyRouteComponent(() => import('../prices/Prices.tsx'), 'PricesScreen'),
+});
+
+const price = createRoute({
+  getParentRoute: () => root,
+  path: '/prices/$id',
+  component: lazyRouteComponent(() => import('../prices/PricePage.tsx'), 'PricePage'),
+});
+
 const begin = createRoute({
   getParentRoute: () => root,
   path: '/begin',
@@ -96,6 +120,10 @@ export const router = createRouter({
     at('/sources', Sources),
     at('/sources/$id', SourcePage),
     at('/bench', Bench),
+    population,
+    labels,
+    prices,
+    price,
     copy,
     decide,
     advice,

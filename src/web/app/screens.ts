@@ -5,6 +5,8 @@ export const SCREENS = [
   ['/products', 'Products'],
   ['/sources', 'Sources'],
   ['/bench', 'Bench'],
+  ['/population', 'Population'],
+  ['/prices', 'Prices'],
   ['/identify', 'Identify'],
   ['/decide', 'Decide'],
   ['/wants', 'Wants'],

@@ -15,6 +15,7 @@ export function thingsOf(book: Book): readonly Thing[] {
     ...SCREENS.map(([to, name]) => ({ id: `go:${to}`, words: name, kind: 'screen' })),
     { id: 'go:/listing', words: 'Weigh a listing', kind: 'screen' },
     { id: 'go:/key', words: 'The key on one page', kind: 'screen' },
+    { id: 'go:/population/labels', words: 'Labels of the grading services', kind: 'screen' },
     { id: 'do:printing', words: 'Add a printing', kind: 'do' },
     { id: 'do:product', words: 'Add a product', kind: 'do' },
     ...(undo ? [{ id: 'do:undo', words: `Undo: ${undo.label}`, kind: 'do' }] : []),

@@ -1,4 +1,5 @@
 import { useParams } from '@tanstack/react-router';
+import { lazy, Suspense } from 'react';
 import { useBook } from '../app/context.ts';
 import { HeldWords, Marked, Screen } from '../marks/index.ts';
 import { Answer, ClaimList, Modes, Settle, SlipNotes } from '../why/index.ts';
@@ -7,6 +8,13 @@ import { Distribution } from './Distribution.tsx';
 import { PrintingFacts } from './PrintingFacts.tsx';
 import { Sequences } from './Sequences.tsx';
 import { Together } from './Together.tsx';
+
+const Population = lazy(() =>
+  import('../counts/PrintingPopulation.tsx').then((part) => ({ default: part.PrintingPopulation })),
+);
+const Price = lazy(() =>
+  import('../prices/PrintingPrice.tsx').then((part) => ({ default: part.PrintingPrice })),
+);
 
 /** All that is known of one printing. */
 export function PrintingPage() {
@@ -34,6 +42,10 @@ export function PrintingPage() {
           <Sequences id={id} />
           {dated ? <Together ids={dated.together} /> : null}
           <Settle printing={id} />
+          <Suspense>
+            <Population id={id} />
+            <Price id={id} />
+          </Suspense>
         </div>
         <div>
           <ClaimList printing={id} />

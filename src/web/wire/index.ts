@@ -5,4 +5,6 @@ export * from './decide.ts';
 export * from './identify.ts';
 export * from './listing.ts';
 export * from './pictures.ts';
+export * from './population.ts';
+export * from './prices.ts';
 export * from './queries.ts';
