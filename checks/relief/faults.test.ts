@@ -67,6 +67,17 @@ describe('a set in which the card moved', () => {
   });
 });
 
+describe('a set of a dark, faint print under much noise', () => {
+  const faint = (x: number, y: number) =>
+    base.print(x, y).map((v) => 0.03 * (0.75 + v)) as unknown as ReturnType<typeof base.print>;
+
+  it('says of no picture that the card moved or the print is another', () => {
+    const noisy = render({ ...base, print: faint, noise: [0.004, 0.02] });
+    const still = noisy.pictures.map((picture, k) => ({ picture, lampMm: LAMPS[k] ?? null }));
+    expect(reliefOf(still, noisy.map, null).faults).toEqual([]);
+  });
+});
+
 describe('a set in which the lamp did not move', () => {
   const again = (k: number, seed: number) =>
     render({ ...base, dents, lamps: [LAMPS[k] as (typeof LAMPS)[number]], seed })

@@ -1,5 +1,6 @@
 import { type DentProblem, dentProblem, type Laid } from './dent-problem.ts';
 import { SHAPE, SHAPE_SIZE } from './dent-shape.ts';
+import { glossShareOf } from './gloss-share.ts';
 import type { Lighting } from './lighting.ts';
 import { clumpingOf, scatterOf } from './residuals.ts';
 import { inverseOfSymmetric, solveSymmetric } from './symmetric.ts';
@@ -11,6 +12,10 @@ export interface DentFit {
   readonly shape: Float64Array;
   /** Their covariance, rows of as many; the residuals' scatter and their correlation counted in. */
   readonly covariance: Float64Array;
+  /** By how much scatter and correlation of the residuals widened the covariance; 1 where noise explains all. */
+  readonly inflation: number;
+  /** Share of the gloss in the light of the flat card about the dent. */
+  readonly glossShare: number;
   /** Mean square of the residuals in standard errors; 1 where the noise is as learned. */
   readonly scatter: number;
   /** The same within the dent's foot only; far above `scatter` where the model does not fit. */
@@ -104,6 +109,8 @@ function summary(
   return {
     shape,
     covariance,
+    inflation,
+    glossShare: glossShareOf(window, theta),
     scatter,
     scatterInside,
     misfit: misfitOf(window, scatterInside, scatter, inside),

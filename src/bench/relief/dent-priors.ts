@@ -39,6 +39,9 @@ export function priorsOf({ gloss }: Lighting, lamps: number): readonly Prior[] {
 
 const between = (value: number, low: number, high: number) => Math.min(Math.max(value, low), high);
 
+/** Of a power of exactly 1, a cap, only depth over width squared is seen, and a fit would tell neither. */
+const LEAST_POWER = 1.15;
+
 /** Brings unknowns back within what can be, in place. */
 export function confine(theta: Float64Array, start: Float64Array, lamps: number): void {
   const limit = (at: number, low: number, high: number) => {
@@ -48,7 +51,7 @@ export function confine(theta: Float64Array, start: Float64Array, lamps: number)
   for (const at of [SHAPE.x, SHAPE.y])
     limit(at, (start[at] as number) - width, (start[at] as number) + width);
   limit(SHAPE.logWidth, Math.log(0.12), Math.log(3 * width));
-  limit(SHAPE.logPower, 0, Math.log(9));
+  limit(SHAPE.logPower, Math.log(LEAST_POWER), Math.log(9));
   limit(SHAPE.logFlat, 0, Math.log(3));
   for (const at of [SHAPE.stretchX, SHAPE.stretchXY]) limit(at, -0.8, 0.8);
   limit(SHAPE_SIZE + lamps, 0, 1);

@@ -12,9 +12,14 @@ const FLOOR = {
   /** mm, and share of the width: profiles that are none of the family's. */
   width: 0.008,
   widthShare: 0.015,
-  /** Share of the depth: gloss that has another lobe than the model's. */
+  /** Share of the depth, also where nothing shines. */
   depthShare: 0.03,
 } as const;
+/**
+ * What gloss of another lobe than the model's may do where all light is gloss: share of depth and of
+ * width, and shift of the centre as a share of the width. Noise hides it, and the fit then does not see it.
+ */
+const GLOSS = { depth: 0.13, width: 0.03, centre: 0.01 } as const;
 
 /** Depth in standard errors at which a dent and a trick of light are equally likely, and how fast that turns. */
 const EVEN = 7;
@@ -29,6 +34,12 @@ export function dentOf(
 ): ReliefDefect {
   const { shape } = fit;
   const variance = (i: number) => fit.covariance[i * (SHAPE_SIZE + 1)] as number;
+  // What noise explains, and beyond that what was seen to misfit, or gloss may do unseen.
+  const doubt = (seen: number, unseen: number) =>
+    Math.hypot(
+      Math.sqrt(seen / fit.inflation),
+      Math.max(Math.sqrt(seen * (1 - 1 / fit.inflation)), fit.glossShare * unseen),
+    );
   const depth = shape[SHAPE.depth] as number;
   const width = Math.exp(shape[SHAPE.logWidth] as number);
   const centre: PointMm = [
@@ -50,16 +61,19 @@ export function dentOf(
     depthMm: depth,
     heightMm: null,
     sd: {
-      centreMm: Math.hypot(Math.sqrt((variance(SHAPE.x) + variance(SHAPE.y)) / 2), FLOOR.centre),
+      centreMm: Math.hypot(
+        doubt((variance(SHAPE.x) + variance(SHAPE.y)) / 2, GLOSS.centre * width),
+        FLOOR.centre,
+      ),
       areaMm2: null,
       lengthMm: null,
       diameterMm: Math.hypot(
-        width * Math.sqrt(variance(SHAPE.logWidth)),
+        width * doubt(variance(SHAPE.logWidth), GLOSS.width),
         FLOOR.width,
         FLOOR.widthShare * width,
       ),
       depthMm: Math.hypot(
-        Math.sqrt(variance(SHAPE.depth)),
+        doubt(variance(SHAPE.depth), GLOSS.depth * depth),
         PRINT_MM,
         depth * Math.hypot(FLOOR.depthShare, lighting.ambient.sd, lampShare(lamps)),
       ),

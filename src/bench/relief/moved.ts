@@ -10,7 +10,7 @@ export interface Moved {
   readonly blocks: PointPx;
   /** Clockwise as seen, radians. */
   readonly turn: number;
-  /** Correlation of the print's detail in both once laid on each other; 1 where all of it agrees. */
+  /** Correlation of the print's detail in both once laid on each other, noise set apart; 1 where all of it agrees. */
   readonly likeness: number;
 }
 
@@ -27,7 +27,7 @@ const MOST = 0.25;
 /**
  * Shift and turn of a card between two pictures: the whole blocks by which the print's detail
  * correlates best, then weighted least squares on its changes (`lucas:1981`), contrast free. Null where the
- * print has no detail to tell it by.
+ * print has no detail to tell it by, or no more than noise has.
  */
 export function movedBetween(
   map: CardMap,
@@ -109,6 +109,31 @@ function likenessOf(points: Int32Array, a: Float32Array, b: (i: number) => numbe
 /** Least mean square of the print's detail by which a shift can be told (Judgement, no source). */
 const LEAST_DETAIL = 1e-3;
 
+/** Least share of print in what both pictures show as detail (Judgement, no source). */
+const LEAST_SHARE = 0.5;
+
+/**
+ * Share of the print in a picture's detail, the rest being noise: that is learned from how far a block
+ * lies from the mean of its four neighbours, at the median, since print changes in few places. 0 where
+ * the print's mean square is too small to tell a shift.
+ */
+function printShareOf(detail: Float32Array, width: number, points: Int32Array): number {
+  let power = 0;
+  const steps = new Float32Array(points.length);
+  points.forEach((i, k) => {
+    const here = detail[i] as number;
+    power += here * here;
+    const beside = (detail[i - 1] as number) + (detail[i + 1] as number);
+    const upright = (detail[i - width] as number) + (detail[i + width] as number);
+    steps[k] = Math.abs(here - (beside + upright) / 4);
+  });
+  const middle = steps.sort()[points.length >> 1] as number;
+  // A median of 0.6745 standard deviations; the mean of four adds a quarter to the variance.
+  const noise = (middle / 0.6745) ** 2 / 1.25;
+  const print = power / points.length - noise;
+  return print > LEAST_DETAIL ? print / (print + noise) : 0;
+}
+
 function refined(
   a: Float32Array,
   b: Float32Array,
@@ -116,9 +141,9 @@ function refined(
   points: Int32Array,
   [sx, sy]: PointPx,
 ): Moved | null {
-  let power = 0;
-  for (const i of points) power += (a[i] as number) ** 2;
-  if (!(power > LEAST_DETAIL * points.length) || points.length < 50) return null;
+  if (points.length < 50) return null;
+  const told = Math.min(printShareOf(a, width, points), printShareOf(b, width, points));
+  if (told < LEAST_SHARE) return null;
   const at = placer(width, height, [sx, sy, 0, 1]);
   for (let round = 0; round < 12; round++) {
     const step = stepOf(a, b, width, points, at);
@@ -128,7 +153,7 @@ function refined(
   }
   const [x, y, turn] = at.theta as [number, number, number, number];
   const likeness = likenessOf(points, a, (i) => sampled(b, width, at(i)));
-  return { blocks: [x, y], turn, likeness };
+  return { blocks: [x, y], turn, likeness: Math.min(1, likeness / told) };
 }
 
 /** Where a block of the first picture lies in another one, for a shift, a turn about the middle and a contrast. */
