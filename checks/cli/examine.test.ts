@@ -198,6 +198,37 @@ describe('examine with a folder', () => {
     expect(limits.flatMap(({ kinds }: { kinds: string[] }) => kinds)).toContain('crease');
   }, 60_000);
 
+  it('tells print process and colours of a folder that holds a fine cut and a chart', async () => {
+    const desk = 'demo/dossier/desk/photos/hare-1';
+    const whole = join(folder, 'whole');
+    mkdirSync(whole, { recursive: true });
+    for (const name of ['front.jpg', 'cut.jpg', 'chart.jpg', 'chart.json'])
+      copyFileSync(join(desk, name), join(whole, name));
+    const call = ['examine', whole, '--card', '63x88'];
+    const { exit, out } = await answerTo([...call, '--json']);
+    expect(exit).toBe(0);
+    const { printing, colour } = JSON.parse(out);
+    const asked = [
+      await answerTo(['screen', join(desk, 'cut.jpg'), '--json']),
+      await answerTo([
+        'colour',
+        join(desk, 'chart.jpg'),
+        '--chart',
+        join(desk, 'chart.json'),
+        '--json',
+      ]),
+    ].map((answer) => JSON.parse(answer.out));
+    expect({ ...printing, ms: asked[0].ms }).toEqual(asked[0]);
+    expect({ ...colour, ms: asked[1].ms }).toEqual(asked[1]);
+
+    writeFileSync(join(whole, 'chart.json'), '{"patches": []}');
+    const without = await answerTo(call);
+    expect(without.exit).toBe(0);
+    expect(without.out).toContain('How it was printed');
+    expect(without.out).not.toContain('Colours by the chart');
+    expect(without.err).toContain('chart.json is not a chart');
+  }, 120_000);
+
   it('takes a picture under a low lamp alone, and is quiet where no scratch is', async () => {
     const told = ['--card', '63x88', '--json'];
     const alone = join(folder, 'alone');

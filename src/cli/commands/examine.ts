@@ -40,9 +40,9 @@ export async function examine(
   const [low] = options.copy === undefined ? (options.raking ?? []).map(rakingIn) : [];
   const first = front ?? low?.file;
   if (first === undefined) throw new WrongCall('A picture of the front is wanted, or --jobs.');
-  const { job, lamps, told } = await taskOf(first, back, options);
+  const { job, ...around } = await taskOf(first, back, options);
   const steps = stepsOn(terminal);
-  const one = await measuredOr(job, { lamps, told, say: steps.say });
+  const one = await measuredOr(job, { ...around, say: steps.say });
   steps.end();
   for (const note of one.notes) terminal.say(`${note}\n`);
   if (options.json) await writeJson(answerOf(one), terminal);
@@ -71,7 +71,7 @@ async function taskOf(
   front: string,
   back: string | undefined,
   options: ExamineOptions,
-): Promise<{ readonly job: Job } & Pick<Around, 'lamps' | 'told'>> {
+): Promise<{ readonly job: Job } & Omit<Around, 'say'>> {
   const own = {
     cardMm: options.card === undefined ? null : cardIn(options.card),
     dpi: options.dpi === undefined ? null : dpiOf(options.dpi),
@@ -86,6 +86,7 @@ async function taskOf(
   return {
     job: { front: photos.front, back: photos.back, cardMm, dpi: own.dpi, raking },
     lamps: await lampsIn(photos, cardMm),
+    extras: photos.extras,
     told: copy.told,
   };
 }

@@ -1,6 +1,7 @@
-import { type PrintProcess, printProcessOf } from '../../bench/index.ts';
+import { printProcessOf } from '../../bench/index.ts';
 import { writeJson } from '../json.ts';
 import { pictureIn } from '../picture.ts';
+import { processJson } from '../process-json.ts';
 import { screenReport } from '../report/screen.ts';
 import type { Terminal } from '../terminal.ts';
 import { WrongCall } from '../wrong-call.ts';
@@ -16,22 +17,7 @@ export async function screen(
   const found = printProcessOf(picture, dpi ?? picture.dpi);
   const measure = performance.now() - began;
   if ('why' in found) throw new WrongCall(found.why);
-  if (json) await writeJson({ ...answerOf(found), ms: { decode, measure } }, terminal);
+  if (json) await writeJson({ ...processJson(found), ms: { decode, measure } }, terminal);
   else await terminal.write(screenReport(found, terminal.width));
   return 0;
-}
-
-function answerOf({ process, screens, rosette, texture, range }: PrintProcess): object {
-  return {
-    process,
-    screens: screens.map(({ lpi, angleDeg, strength, ink }) => ({
-      lpi,
-      angle_deg: angleDeg,
-      strength,
-      ink,
-    })),
-    rosette,
-    texture,
-    range_lpi: range,
-  };
 }

@@ -9,12 +9,15 @@ import {
   WEAR_WORDS,
 } from '../../bench/index.ts';
 import type { DecodedPicture } from '../../host/index.ts';
+import { coloursJson } from '../chart-colours.ts';
+import { processJson } from '../process-json.ts';
 import type { Measured } from './measure.ts';
 
 /** An examination as `examine --json` prints it. */
 export function answerOf({
   examination,
   relief,
+  printing: { process, colours },
   described,
   front,
   back,
@@ -31,6 +34,8 @@ export function answerOf({
     signs: examination.signs.map(signJson),
     looks: grade.looks.map(({ look, gainBits }) => ({ look, gain_bits: gainBits })),
     ...(relief ? { relief: reliefJson(relief) } : {}),
+    ...(process ? { printing: processJson(process) } : {}),
+    ...(colours ? { colour: coloursJson(colours) } : {}),
     ...(described ? { described } : {}),
     notes: more.notes,
     ms: more.ms,

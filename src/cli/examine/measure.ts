@@ -11,6 +11,7 @@ import {
 import { type DecodedPicture, decodePicture } from '../../host/index.ts';
 import type { Job } from './job.ts';
 import { lampsMeasured } from './lamps.ts';
+import { type Extras, type Printing, printingOf } from './printing.ts';
 import type { Setup } from './setup.ts';
 
 /** What measuring a copy gave, its pictures, and how long that took. */
@@ -18,6 +19,7 @@ export interface Measured {
   readonly examination: Examination;
   /** What pictures under a moved lamp told; null where there are none, or no outline in them. */
   readonly relief: Relief | null;
+  readonly printing: Printing;
   /** Null where the seller said nothing. */
   readonly described: Described | null;
   readonly front: DecodedPicture;
@@ -32,6 +34,7 @@ export interface Measured {
 export interface Around {
   /** Pictures under a moved lamp. */
   readonly lamps: Setup | null;
+  readonly extras: Extras;
   readonly told: Told;
   /** What is done now, and the share that is done, 0 to 1. */
   readonly say: (what: string, share: number) => void;
@@ -40,12 +43,16 @@ export interface Around {
 /** Nothing is known and nobody watches. */
 export const ALONE: Around = {
   lamps: null,
+  extras: { cut: null, chart: null },
   told: { annotations: { front: [], back: [] }, listing: '', words: [], setting: null },
   say: () => {},
 };
 
 /** Reads the pictures of a job and measures them. Throws PictureFault where one cannot be read. */
-export async function measured(job: Job, { lamps, told, say }: Around = ALONE): Promise<Measured> {
+export async function measured(
+  job: Job,
+  { lamps, extras, told, say }: Around = ALONE,
+): Promise<Measured> {
   const began = performance.now();
   say('Reading', 0);
   const front = await decodePicture(job.front);
@@ -59,6 +66,8 @@ export async function measured(job: Job, { lamps, told, say }: Around = ALONE): 
   const face = faceOf(front, { sizeMm, dpi, raking });
   if (back) say('Measuring the back', 0.4);
   const faces = { front: face, back: back && faceOf(back, { sizeMm, dpi, raking: [] }) };
+  say('Reading print and colours', 0.55);
+  const printing = await printingOf(extras, face, front, dpi);
   const done = performance.now();
   if (lamps) say('Measuring the moved lamp', 0.6);
   const lit = lamps && (await lampsMeasured(lamps));
@@ -68,8 +77,8 @@ export async function measured(job: Job, { lamps, told, say }: Around = ALONE): 
   const pictures = [front, ...(back ? [back] : []), ...raking.map(({ picture }) => picture)];
   return {
     examination: { ...all, signs: signsOf(face, faces.back, { sizeMm }), grade },
-    ...{ relief: lit?.relief ?? null, described, front, back },
-    notes: [...pictures.flatMap(({ notes }) => notes), ...(lit?.faults ?? [])],
+    ...{ relief: lit?.relief ?? null, printing, described, front, back },
+    notes: [...pictures.flatMap(({ notes }) => notes), ...(lit?.faults ?? []), ...printing.faults],
     ms: {
       decode: decoded - began + (lit?.ms.decode ?? 0),
       measure: done - decoded + (lit?.ms.measure ?? 0),

@@ -2,6 +2,7 @@ import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { reasonOf } from '../dossier.ts';
 import { WrongCall } from '../wrong-call.ts';
+import type { Extras } from './printing.ts';
 
 /** The pictures of one copy in its folder. */
 export interface Photos {
@@ -10,6 +11,7 @@ export interface Photos {
   readonly raking: readonly string[];
   /** Pictures of the front under a lamp that was moved, in their order. */
   readonly lamps: readonly string[];
+  readonly extras: Extras;
   /** What says where the lamps stood. */
   readonly setup: string | null;
 }
@@ -28,6 +30,7 @@ export async function photosIn(folder: string): Promise<Photos> {
       .map((name) => join(folder, name));
   const raking = called('front\\.raking(?:-\\d+)?');
   const front = called('front')[0] ?? raking[0];
+  const [chart] = called('chart');
   if (!front)
     throw new WrongCall(
       `${folder} holds no picture of a front: it must be called front.jpg or the like.`,
@@ -37,6 +40,13 @@ export async function photosIn(folder: string): Promise<Photos> {
     back: called('back')[0] ?? null,
     raking,
     lamps: called('front\\.light-\\d+'),
+    extras: {
+      cut: called('cut')[0] ?? null,
+      chart:
+        chart && names.includes('chart.json')
+          ? { picture: chart, places: join(folder, 'chart.json') }
+          : null,
+    },
     setup: names.includes('setup.json') ? join(folder, 'setup.json') : null,
   };
 }

@@ -1,9 +1,5 @@
-import {
-  type ChartAnswer,
-  type ChartFound,
-  differenceFrom,
-  type Measured,
-} from '../../bench/index.ts';
+import { differenceFrom, type Measured } from '../../bench/index.ts';
+import type { ChartColours } from '../chart-colours.ts';
 import type { ChartPatch } from '../chart-file.ts';
 import { type Row, tableOf } from './table.ts';
 import { wrapped } from './width.ts';
@@ -11,9 +7,7 @@ import { percent } from './words.ts';
 
 /** How well the chart fits, what was left out, and a table of the patches that were measured. */
 export function colourReport(
-  { patches, fit, leftOut }: ChartAnswer,
-  chart: readonly ChartPatch[],
-  grid: ChartFound | null,
+  { found: { patches, fit, leftOut }, patches: chart, grid }: ChartColours,
   width: number,
 ): string {
   const lines = [

@@ -6,17 +6,19 @@ import {
   type Sign,
 } from '../../bench/index.ts';
 import type { Measured } from '../examine/measure.ts';
+import { colourReport } from './colour.ts';
 import { describedReport } from './described.ts';
 import { marksReport } from './marks.ts';
 import { half, sizeNumbers, withDoubt } from './numbers.ts';
 import { reliefReport } from './relief.ts';
+import { screenReport } from './screen.ts';
 import { tableOf } from './table.ts';
 import { wrapped } from './width.ts';
 import { percent } from './words.ts';
 
 /** What was measured on a copy, face by face, for reading; marks that are less likely than not are left out. */
 export function examinationReport(
-  { examination, relief, described }: Measured,
+  { examination, relief, printing: { process, colours }, described }: Measured,
   width: number,
 ): string {
   const { front, back, grade, signs } = examination;
@@ -24,6 +26,8 @@ export function examinationReport(
   if (back) faces.push(`Back\n\n${faceReport(back, width)}`);
   if (relief)
     faces.push(`Under the moved lamp\n\n${reliefReport(relief.defects, relief.limits, [], width)}`);
+  if (process) faces.push(`How it was printed\n\n${screenReport(process, width)}`);
+  if (colours) faces.push(`Colours by the chart\n\n${colourReport(colours, width)}`);
   if (described) faces.push(`As the seller wrote\n\n${describedReport(described, width)}`);
   const signed = signs.map((sign) => `${signWords(sign, width)}\n`);
   return `${faces.join('\n')}\n${signed.join('')}${gradeReport(grade, width)}`;
