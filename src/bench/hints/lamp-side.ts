@@ -1,5 +1,6 @@
 import { type CardMap, pixelOf } from '../geometry/card-map.ts';
 import type { PointMm } from '../geometry/points.ts';
+import { solveSymmetric } from '../relief/symmetric.ts';
 import { quantileOf } from '../wear/quantiles.ts';
 import { PX_PER_MM, type RelitCard } from './relit-card.ts';
 
@@ -58,39 +59,32 @@ export function fallOffOf({ expected, soft }: RelitCard): readonly [x: number, y
   return planeOf(rows);
 }
 
-/** Slopes of the plane through points, by least squares with Cauchy's weights, five rounds. */
+/** Scatter of the light about a plane from which a square weighs less, as a share. */
+const SCATTER = 0.1;
+
+/** Slopes of the plane through points, by least squares with Cauchy's weights. */
 function planeOf(rows: readonly (readonly [number, number, number])[]): readonly [number, number] {
-  let [p, q, c] = [
-    0,
-    0,
-    quantileOf(
-      rows.map(([, , z]) => z),
-      0.5,
-    ),
-  ];
+  const level = quantileOf(
+    rows.map(([, , z]) => z),
+    0.5,
+  );
+  let [p, q, c] = [0, 0, level];
   for (let round = 0; round < 5; round++) {
-    const [n, mx, my, mz] = [0, 0, 0, 0];
-    let sums = [n, mx, my, mz];
-    const weights = rows.map(([x, y, z]) => 1 / (1 + ((z - c - p * x - q * y) / 0.1) ** 2));
-    rows.forEach(([x, y, z], i) => {
-      const w = weights[i] as number;
-      sums = [sums[0]! + w, sums[1]! + w * x, sums[2]! + w * y, sums[3]! + w * z];
-    });
-    const [s, sx, sy, sz] = sums as [number, number, number, number];
-    let [xx, xy, yy, xz, yz] = [1e-9, 0, 1e-9, 0, 0];
-    rows.forEach(([x, y, z], i) => {
-      const w = weights[i] as number;
-      const [dx, dy, dz] = [x - sx / s, y - sy / s, z - sz / s];
-      xx += w * dx * dx;
-      xy += w * dx * dy;
-      yy += w * dy * dy;
-      xz += w * dx * dz;
-      yz += w * dy * dz;
-    });
-    const determinant = xx * yy - xy * xy;
-    p = (xz * yy - yz * xy) / determinant;
-    q = (yz * xx - xz * xy) / determinant;
-    c = (sz - p * sx - q * sy) / s;
+    const normal = new Float64Array(9);
+    const right = new Float64Array(3);
+    for (const [x, y, z] of rows) {
+      const row = [x, y, 1] as const;
+      const off = z - p * x - q * y - c;
+      const weight = 1 / (1 + (off / SCATTER) ** 2);
+      row.forEach((a, j) => {
+        right[j] = (right[j] as number) + weight * a * off;
+        row.forEach((b, k) => {
+          normal[3 * j + k] = (normal[3 * j + k] as number) + weight * a * b;
+        });
+      });
+    }
+    solveSymmetric(normal, right, 3);
+    [p, q, c] = [p + (right[0] as number), q + (right[1] as number), c + (right[2] as number)];
   }
   return [p, q];
 }
