@@ -45,6 +45,36 @@ describe('invented halftones', () => {
   });
 });
 
+/** Crossed lines of one ink, as fine as a screen and of uneven width, over a sky without a screen. */
+function crossed(seed: number, lpi: number, ink: readonly number[]): Print['art'] {
+  const ground = art('sky', seed);
+  const turn = chance(seed).uniform() * Math.PI;
+  const pitch = 25.4 / lpi;
+  return (x, y) => {
+    const shade = 0.15 + 0.35 * (0.5 + 0.5 * Math.sin(x * 0.5 + y * 0.3));
+    const lineAt = (d: number) => d / pitch - Math.floor(d / pitch) < shade;
+    const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
+    return lineAt(x * cos + y * sin) || lineAt(x * sin - y * cos) ? ink : ground(x, y);
+  };
+}
+
+describe('lines drawn crosswise as finely as a screen', () => {
+  it.each([
+    [11, 120, [0.8, 0.1, 0.1, 0]],
+    [12, 120, [0.1, 0.7, 0.2, 0.1]],
+    [11, 150, [0.8, 0.1, 0.1, 0]],
+  ] as const)('are no halftone beside other colours, seed %d, %d an inch', (seed, lpi, ink) => {
+    const { found } = measured(seed, 'continuous', { art: crossed(seed, lpi, ink) });
+    expect(found.process).toBe('continuous');
+  });
+
+  it('are one where dots are of the only ink there is', () => {
+    const sky = art('sky', 2);
+    const grey: Print['art'] = (x, y) => [0, 0, 0, Math.min(0.8, sky(x, y)[0]! + sky(x, y)[2]!)];
+    expect(measured(92, 'halftone', { art: grey }).found.process).toBe('halftone');
+  });
+});
+
 describe('prints without a screen show none', () => {
   it.each([
     ['stochastic', 11, 'sky'],

@@ -5,6 +5,7 @@ import type { InkName } from './inks.ts';
 import { rosetteIn } from './rosette.ts';
 import { spectrumOf, TILE } from './spectrum.ts';
 import { strengthOf, textureOf } from './strength.ts';
+import { unscreenedShare } from './unscreened.ts';
 
 /** The screen of one ink. */
 export interface InkScreen {
@@ -47,6 +48,9 @@ const FINEST = 203;
 /** Pixels that one line of a screen must cover to be measured. */
 const PIXELS_A_LINE = 4;
 
+/** Share of other colours from which a lone lattice is drawn: one-ink prints had 0.04 at most. Judgement. */
+const OTHER_COLOURS = 0.05;
+
 /** Texture from which dots count as scattered. Judgement, measured on invented prints. */
 const SCATTERED = 0.05;
 
@@ -69,7 +73,7 @@ export function printProcessOf(
   const { candidates, views } = separate(spectrum, COARSEST / perInch, high / perInch);
   const texture = textureOf(spectrum, RULINGS[0] / perInch, high / perInch);
   const chosen = chooseScreens(candidates, RULINGS[0] / perInch);
-  const found = isHalftone(chosen, texture) ? chosen : [];
+  const found = isHalftone(picture, chosen, texture) ? chosen : [];
   const screens = found.map(({ ink, peak }) => ({
     ink,
     lpi: peak.frequency * perInch,
@@ -85,11 +89,17 @@ export function printProcessOf(
   };
 }
 
-/** A screen alone must be plainer than one among several: lines may be drawn crosswise too. */
-function isHalftone(chosen: readonly Chosen[], texture: number): boolean {
+/**
+ * A screen alone must be plainer than one among several, and of the only ink there is: lines may be
+ * drawn crosswise too, beside colours that no screen makes.
+ */
+function isHalftone(picture: Picture, chosen: readonly Chosen[], texture: number): boolean {
   const [first, second] = chosen;
   if (first === undefined) return false;
-  return second !== undefined || isPlain(first.peak, texture);
+  if (second !== undefined) return true;
+  return (
+    isPlain(first.peak, texture) && unscreenedShare(picture, first.peak.colour) < OTHER_COLOURS
+  );
 }
 
 function isPlain(peak: Candidate, texture: number): boolean {

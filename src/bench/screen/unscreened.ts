@@ -1,0 +1,45 @@
+import type { Picture } from '../picture.ts';
+import { quantileOf } from '../wear/quantiles.ts';
+import { densityTable } from './density.ts';
+import type { Densities } from './inks.ts';
+
+/** Pixels on the side of the squares whose mean density is taken, and from one to the next. */
+const SQUARE = 16;
+const STEP = 40;
+
+/**
+ * Share of a print's densities over its lightest places that are of another colour than one ink, 0 to 1.
+ * A press screens all its inks; colours beside a single lattice were laid down without one.
+ */
+export function unscreenedShare(picture: Picture, ink: Densities): number {
+  const squares = squaresOf(picture);
+  const lightest = [0, 1, 2].map((c) =>
+    quantileOf(
+      squares.map((square) => square[c] as number),
+      0.02,
+    ),
+  );
+  let [all, left] = [1e-12, 0];
+  for (const square of squares) {
+    const over = square.map((density, c) => Math.max(0, density - (lightest[c] as number)));
+    const size = over.reduce((sum, density) => sum + density * density, 0);
+    const along = over.reduce((sum, density, c) => sum + density * (ink[c] as number), 0);
+    all += size;
+    left += size - along * along;
+  }
+  return Math.sqrt(Math.max(0, left) / all);
+}
+
+function squaresOf({ width, height, samples }: Picture): readonly (readonly number[])[] {
+  const table = densityTable({ samples });
+  const squares: number[][] = [];
+  for (let y = 0; y + SQUARE <= height; y += STEP)
+    for (let x = 0; x + SQUARE <= width; x += STEP) {
+      const sums = [0, 0, 0];
+      for (let j = 0; j < SQUARE; j++)
+        for (let i = 0, at = 3 * ((y + j) * width + x); i < 3 * SQUARE; i++, at++)
+          sums[i % 3] = (sums[i % 3] as number) + (table[samples[at] as number] as number);
+      squares.push(sums.map((sum) => sum / SQUARE ** 2));
+    }
+  return squares;
+}
