@@ -17,8 +17,6 @@ export interface CreaseLikeness {
   readonly lengthMm: number;
   /** Width at half the height of a Gaussian ridge with such flanks, mm. */
   readonly widthMm: number;
-  /** Half the difference of the flanks, as a share of the light. */
-  readonly amplitude: number;
   /** Angle on the card, radians, across the line from its dark flank to its light one. */
   readonly angle: number;
 }
@@ -89,15 +87,16 @@ export function distanceTo(line: readonly PointMm[], [x, y]: PointMm): number {
 /** Farthest from a line that its flanks are looked for, pixels, and how finely. */
 const FAR_PX = 8;
 const FINE = 0.5;
+/** Width of a Gaussian at half its height over the distance of its steepest places: √(2 ln 2). */
+const WIDTH_BY_FLANKS = Math.sqrt(2 * Math.LN2);
 
 /** The mean section across a line: where its flanks lie, how far apart in light, and which way. */
 function flanksOf(
   { left }: RelitCard,
   { pixels }: LineChain,
-): Pick<CreaseLikeness, 'widthMm' | 'amplitude' | 'angle'> {
+): Pick<CreaseLikeness, 'widthMm' | 'angle'> {
   const steps = Math.round((2 * FAR_PX) / FINE) + 1;
   const sums = new Float64Array(steps);
-  let count = 0;
   const [first, last] = [pixels[0], pixels.at(-1)] as [
     readonly [number, number],
     readonly [number, number],
@@ -111,7 +110,6 @@ function flanksOf(
     if (length < 1e-6) continue;
     const [nx, ny] = [-(b[1] - a[1]) / length, (b[0] - a[0]) / length];
     for (let t = 0; t < length; t++) {
-      count++;
       for (let i = 0; i < steps; i++) {
         const u = i * FINE - FAR_PX;
         const x = a[0] + ((b[0] - a[0]) * t) / length + u * nx;
@@ -131,8 +129,7 @@ function flanksOf(
   const [dx, dy] = [last[0] - first[0], last[1] - first[1]];
   const across = Math.atan2(dx, -dy);
   return {
-    widthMm: (1.1774 * Math.abs(apart)) / PX_PER_MM,
-    amplitude: ((sums[lightest] as number) - (sums[darkest] as number)) / 2 / Math.max(count, 1),
+    widthMm: (WIDTH_BY_FLANKS * Math.abs(apart)) / PX_PER_MM,
     angle: apart > 0 ? across : across + Math.PI,
   };
 }

@@ -21,8 +21,6 @@ export interface DentLikeness {
   readonly goesOn: number;
   /** Standard deviation of the logarithm of the print beneath. */
   readonly printed: number;
-  /** Half the difference of the lobes, as a share of the light. */
-  readonly amplitude: number;
 }
 
 /** Strength from which a place is looked at. */
@@ -128,7 +126,7 @@ function looksOf(card: RelitCard, even: Plane, lobes: Lobes, x: number, y: numbe
 }
 
 function fitOf(
-  { left, soft }: RelitCard,
+  { soft }: RelitCard,
   even: Plane,
   { sigma }: Lobes,
   x: number,
@@ -137,7 +135,7 @@ function fitOf(
 ) {
   const { width, height } = even;
   const reach = Math.ceil(3 * sigma);
-  let [tt, tv, vv, tl, n, s1, s2] = [1e-9, 0, 1e-9, 0, 0, 0, 0];
+  let [tt, tv, vv, n, s1, s2] = [1e-9, 0, 1e-9, 0, 0, 0];
   for (let dy = -reach; dy <= reach; dy++)
     for (let dx = -reach; dx <= reach; dx++) {
       const [px, py] = [x + dx, y + dy];
@@ -150,7 +148,6 @@ function fitOf(
       tt += template * template;
       tv += template * value;
       vv += value * value;
-      tl += template * (left.values[j] as number);
       const print = Math.log((soft.values[j] as number) + 0.01);
       n++;
       s1 += print;
@@ -159,6 +156,5 @@ function fitOf(
   return {
     fit: tv / Math.sqrt(tt * vv),
     printed: Math.sqrt(Math.max(0, s2 / n - (s1 / n) ** 2)),
-    amplitude: tl / tt,
   };
 }

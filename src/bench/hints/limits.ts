@@ -31,7 +31,6 @@ export function dentLimitOf(
       goesOn: 0.3,
       printed: USUAL.printed,
       angle,
-      amplitude: SHARE,
     };
     if (dentOdds(seen, side) > 0) return widthMm;
   }
