@@ -31,6 +31,7 @@ describe('the guide', async () => {
       'compare',
       'publish',
       'revisions',
+      'packet',
       'open',
     ]);
   });

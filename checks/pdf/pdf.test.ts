@@ -16,7 +16,7 @@ let bytes: Uint8Array;
 
 beforeAll(async () => {
   pictures = new Map([['dot.png', await dot.png().toBuffer()]]);
-  bytes = await pdfOf(EVERYTHING, pictures);
+  ({ bytes } = await pdfOf(EVERYTHING, pictures));
   writeFileSync(file, bytes);
 });
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -27,7 +27,7 @@ describe('a paper set on pages', () => {
     process.env.TZ = 'Pacific/Auckland';
     const again = await pdfOf(EVERYTHING, pictures);
     process.env.TZ = zone ?? '';
-    expect(Buffer.compare(again, bytes)).toBe(0);
+    expect(Buffer.compare(again.bytes, bytes)).toBe(0);
   });
 
   it('says what is wrong where it cannot be set', async () => {
@@ -83,11 +83,12 @@ describe.skipIf(!CAN_READ)('a paper read by others (needs qpdf and poppler)', ()
   it('draws figures as vectors', () => {
     const images = read('pdfimages', ['-list', file]).trim().split('\n').slice(2);
     expect(images).toHaveLength(1);
+    expect(read('pdfinfo', [file])).toMatch(/^Pages: +4$/m);
   });
 
   it('fits the paper that is asked for', async () => {
     const letter = await pdfOf({ ...EVERYTHING, size: 'letter' }, pictures);
-    writeFileSync(join(folder, 'letter.pdf'), letter);
+    writeFileSync(join(folder, 'letter.pdf'), letter.bytes);
     expect(read('pdfinfo', [join(folder, 'letter.pdf')])).toMatch(/^Page size: .*\(letter\)$/m);
   });
 });

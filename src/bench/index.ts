@@ -18,7 +18,7 @@ export { type Seen, seenAt, seenOf } from './compare/seen.ts';
 export { compareSpecimens } from './compare/specimen.ts';
 export { compareWithReferences } from './compare/with-references.ts';
 export { type BoxMm, type Defect, type DefectKind, type DefectSd, WEAR_WORDS } from './defects.ts';
-export { compareWithWords, type Described } from './described/described.ts';
+export { type Compared, compareWithWords, type Described } from './described/described.ts';
 export { type Meaning, USUAL_WORDS } from './described/words.ts';
 export { faceAlong, faceOf } from './examine/face.ts';
 export type {
@@ -52,6 +52,7 @@ export {
 export { isHint, type ReliefHint } from './hints/hints.ts';
 export { luminanceOf } from './light/luminance.ts';
 export { type Annotation, selectorOf, shapeOf } from './marks/annotation.ts';
+export { type Hands, handsOf, withHands } from './marks/hands.ts';
 export { type Mark, marksOf, weighedMarks } from './marks/marks.ts';
 export { outlineByHand } from './outline/by-hand.ts';
 export { findOutline } from './outline/find.ts';

@@ -1,5 +1,6 @@
 import { Command, CommanderError, InvalidArgumentError } from 'commander';
 import { parseEdtf } from '../evidence/index.ts';
+import { addPacket } from './packet/added.ts';
 import { ownTerminal, type Terminal } from './terminal.ts';
 import { version } from './version.ts';
 import type { Workbench } from './workbench.ts';
@@ -46,6 +47,7 @@ function programOf(terminal: Terminal, workbench: Workbench, end: (exit: Exit) =
   addCompare(program, terminal, end);
   addChronicle(program, terminal, end);
   addRevisions(program, terminal, end);
+  addPacket(program, terminal, end);
   program
     .command('open')
     .description('open the workbench in the browser')

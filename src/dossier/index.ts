@@ -14,6 +14,7 @@ export { leavingGroundIn } from './leaving-ground.ts';
 export { changesBetween, mergeTables } from './merge.ts';
 export { isSafeName } from './names.ts';
 export { newestDay } from './newest-day.ts';
+export { packetGroundIn } from './packet-ground.ts';
 export { type ReadRecords, recordsOf } from './population.ts';
 export { type DossierPrices, homeOf, pricesIn } from './price-ground.ts';
 export { readDossier } from './read.ts';

@@ -1,3 +1,4 @@
+export { bagOf } from './bag/bag.ts';
 export { now } from './clock.ts';
 export {
   type DataFolder,
@@ -10,13 +11,14 @@ export { type FolderFiles, filesOf, replaceFile } from './files.ts';
 export { replaceFolder } from './folders.ts';
 export { type CutFont, type CutFonts, type CutOptions, cutFonts, type Wish } from './fonts/cut.ts';
 export { sha512 } from './hash.ts';
-export { pdfOf } from './pdf/typeset.ts';
+export { type PdfMade, pdfOf } from './pdf/typeset.ts';
 export { type DecodedPicture, decodePicture } from './pictures/decode.ts';
 export { jpegOf } from './pictures/encode.ts';
 export { PictureFault } from './pictures/fault.ts';
 export { keepPhoto, PHOTO_ROLE, PhotoThere } from './pictures/keep.ts';
 export { marksOf } from './pictures/marks.ts';
 export { type CopyPhoto, listingOf, photoNamed, photosOf } from './pictures/photos.ts';
+export { takenAt, withoutPlace } from './pictures/place.ts';
 export { type PublishedPicture, publishedPicture } from './pictures/published.ts';
 export { type PartPx, shownPicture, shownSamples } from './pictures/shown.ts';
 export { noteRecent, type Recent, readRecent } from './recent.ts';

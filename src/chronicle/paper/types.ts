@@ -63,10 +63,18 @@ export type Block =
       readonly is: 'drawing';
       /** SVG with its size. */
       readonly svg: string;
+      /** In millimetres; else as wide as the page allows. */
+      readonly width?: number;
       readonly alternative: string;
       readonly caption: Words;
     }
-  | { readonly is: 'pictures'; readonly across: number; readonly pictures: readonly Picture[] }
+  | {
+      readonly is: 'pictures';
+      readonly across: number;
+      /** Height of each in millimetres; else as high as its width asks for. */
+      readonly height?: number;
+      readonly pictures: readonly Picture[];
+    }
   | { readonly is: 'break' };
 
 /** A column of a table. */

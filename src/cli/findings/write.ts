@@ -17,6 +17,19 @@ export async function writeFindings(
   face: FaceAnswer,
   picture: Picture,
 ): Promise<string | null> {
+  const sheet = await drawnFindings(name, face, picture);
+  if (sheet === null) return null;
+  const file = join(folder, `${name}.svg`);
+  await writeAsked(file, sheet);
+  return file;
+}
+
+/** What was found on a face as SVG, the card in it; null where there is nothing to draw to scale. */
+export async function drawnFindings(
+  name: string,
+  face: FaceAnswer,
+  picture: Picture,
+): Promise<string | null> {
   const { outline } = face;
   if (!outline?.sizeMm) return null;
   const map = cardMapOf(outline.corners, outline.sizeMm, outline.lens);
@@ -24,9 +37,5 @@ export async function writeFindings(
   const perMm = Math.min(MOST_PX_PER_MM, Math.hypot(bx - ax, by - ay) / outline.sizeMm[0]);
   const jpeg = await jpegOf(rectified(picture, map, perMm, GROUND_MM));
   const address = `data:image/jpeg;base64,${Buffer.from(jpeg).toString('base64')}`;
-  const sheet = findingsSheet(face, address, name);
-  if (sheet === null) return null;
-  const file = join(folder, `${name}.svg`);
-  await writeAsked(file, sheet);
-  return file;
+  return findingsSheet(face, address, name);
 }

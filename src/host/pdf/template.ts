@@ -117,7 +117,7 @@ export const TEMPLATE = `
     let head = heading(level: b.level, b.text)
     if "key" in b [#head #label(b.key)] else { head }
   } else if b.is == "words" { as-words(b) } else if b.is == "list" { as-list(b) } else if b.is == "table" { as-table(b) } else if b.is == "drawing" {
-    figure(image(bytes(b.svg), format: "svg", alt: b.alternative, width: 100%), caption: if b.caption.len() > 0 { words(b.caption) })
+    figure(image(bytes(b.svg), format: "svg", alt: b.alternative, width: if "width" in b { b.width * 1mm } else { 100% }), caption: if b.caption.len() > 0 { words(b.caption) })
   } else if b.is == "pictures" { as-pictures(b) } else if b.is == "break" { pagebreak(weak: true) }
 }
 

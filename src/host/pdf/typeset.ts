@@ -18,6 +18,12 @@ const WISHES: readonly Wish[] = [
 /** What is written beside the paper's own words: numbers of pages, dots, code points. */
 const OWN_LETTERS = '0123456789 ABCDEF[U+]/.–·…';
 
+/** A PDF, and how many pages it came to. */
+export interface PdfMade {
+  readonly bytes: Uint8Array;
+  readonly pages: number;
+}
+
 /**
  * Sets a paper on pages as a tagged PDF (`iso:2014`) with its fonts in it. There is no clock in
  * it: the same paper and pictures give the same bytes. Letters that the house's fonts lack are
@@ -29,7 +35,7 @@ const OWN_LETTERS = '0123456789 ABCDEF[U+]/.–·…';
 export async function pdfOf(
   paper: Paper,
   pictures: ReadonlyMap<string, Uint8Array> = new Map(),
-): Promise<Uint8Array> {
+): Promise<PdfMade> {
   const { fonts, missing } = await fontsFor(paper);
   const compiler = NodeCompiler.create({
     workspace: ROOT,
@@ -42,7 +48,8 @@ export async function pdfOf(
   const { result, ...answer } = compiled(compiler);
   if (result === null) throw new Error(`the paper cannot be set: ${answer.reason}`);
   try {
-    return compiler.pdf(result, { pdfStandard: 'ua-1', creationTimestamp: 0 });
+    const bytes = compiler.pdf(result, { pdfStandard: 'ua-1', creationTimestamp: 0 });
+    return { bytes, pages: result.numOfPages };
   } finally {
     compiler.resetShadow();
     compiler.evictCache(0);

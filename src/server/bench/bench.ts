@@ -1,6 +1,13 @@
 import { stat } from 'node:fs/promises';
 import { join } from 'node:path';
-import { type Annotation, type FaceAnswer, reportOf } from '../../bench/index.ts';
+import {
+  type Annotation,
+  type FaceAnswer,
+  type Hands,
+  handsOf,
+  reportOf,
+  withHands,
+} from '../../bench/index.ts';
 import type {
   BenchComparison,
   BenchCopy,
@@ -29,7 +36,6 @@ import { clockOf } from '../../market/index.ts';
 import { Refused } from '../refusal.ts';
 import type { Session } from '../session.ts';
 import { annotationOf, type MarkMade } from './annotations.ts';
-import { type Hands, handsOf, withHands } from './examination-file.ts';
 import type { Measurer } from './measurer.ts';
 import { clockOnWire, faceOnWire, reportOnWire } from './on-wire.ts';
 import type { FaceTask } from './tasks.ts';

@@ -1,4 +1,5 @@
-import type { Annotation, Corners } from '../../bench/index.ts';
+import type { Corners } from '../geometry/points.ts';
+import type { Annotation } from './annotation.ts';
 
 /** What hands set on a copy, as `desk/examinations/COPY.json` keeps it beside what was measured. */
 export interface Hands {
@@ -41,8 +42,8 @@ function isAnnotation(value: unknown): value is Annotation {
   return (
     typeof id === 'string' &&
     Array.isArray(body) &&
-    body.every((one) => typeof objectOf(one)['value'] === 'string') &&
+    body.every((one) => typeof objectOf(one).value === 'string') &&
     typeof source === 'string' &&
-    typeof objectOf(selector)['value'] === 'string'
+    typeof objectOf(selector).value === 'string'
   );
 }

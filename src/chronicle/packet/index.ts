@@ -1,0 +1,3 @@
+export { leavesOf, type PacketPart } from './leaves.ts';
+export { packetPaper, pictureTable } from './packet.ts';
+export * from './types.ts';
