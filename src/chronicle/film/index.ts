@@ -1,1 +1,10 @@
+export * from './captions/cues.ts';
+export * from './captions/write.ts';
+export * from './chapters.ts';
+export * from './cut/marks.ts';
+export * from './cut/plan.ts';
+export * from './cut/retime.ts';
+export * from './edit/timeline.ts';
+export * from './script/reading-time.ts';
 export * from './spoken/index.ts';
+export type * from './types.ts';
