@@ -32,7 +32,7 @@ export async function examined(
   const found = await copyFolder(folder, copy);
   if (found === null) return { faces: [], described: null, notes: [] };
   try {
-    const { front, back, raking } = await photosIn(found.folder);
+    const { front, back, raking, extras } = await photosIn(found.folder);
     const hands = handsOf(dossier.documents.get(`desk/examinations/${copy}.json`));
     const of = (file: string | null) =>
       hands.marks.filter(
@@ -43,7 +43,7 @@ export async function examined(
       ...{ front, back, cardMm: found.cardMm, dpi: null },
       raking: raking.map((file) => ({ file, azimuthDeg: null })),
     };
-    const one = await measured(job, { lamps: null, told, say });
+    const one = await measured(job, { lamps: null, extras, told, say });
     const { marks, described } = reportOf(one.examination, told);
     const shown = (file: string | null) =>
       file !== null && !stay.includes(`desk/photos/${copy}/${basename(file)}`);
