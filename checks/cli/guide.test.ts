@@ -29,6 +29,7 @@ describe('the guide', async () => {
       'screen',
       'colour',
       'compare',
+      'film',
       'publish',
       'revisions',
       'packet',

@@ -114,6 +114,18 @@ describe('what stands in a text is said', () => {
     ['en', 'found in 1/4 of the boxes', 'found in one in four of the boxes'],
     ['en', 'the 1st of 3', 'the first of three'],
     [
+      'en',
+      'probability > 0.99, about £1,250',
+      'probability more than zero point nine nine, about one thousand two hundred and fifty pounds',
+    ],
+    [
+      'pt',
+      'probabilidade < 0,01, R$ 1.250',
+      'probabilidade menos de zero vírgula zero um, mil duzentos e cinquenta reais',
+    ],
+    ['ko', '> 0.99, ₩96,000', '영점구구 초과, 구만 육천 원'],
+    ['ja', '> 0.99, ￥300', 'れいてんきゅうきゅうを超える, さんびゃくえん'],
+    [
       'pt-BR',
       'Saiu em 1º de maio de 1995, entre 4 e 19 de maio, 97 % de 1.204 cópias.',
       'Saiu em primeiro de maio de mil novecentos e noventa e cinco, entre quatro e dezenove de maio, noventa e sete por cento de mil duzentas e quatro cópias.',

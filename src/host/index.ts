@@ -8,6 +8,7 @@ export {
 } from './data-folder.ts';
 export { removeDrafts } from './drafts.ts';
 export { pngOf } from './drawings/png.ts';
+export { type Typefaces, typefacesFor } from './drawings/typefaces.ts';
 export { type FolderFiles, filesOf, replaceFile } from './files.ts';
 export { replaceFolder } from './folders.ts';
 export { type CutFont, type CutFonts, type CutOptions, cutFonts, type Wish } from './fonts/cut.ts';

@@ -1,5 +1,5 @@
 import subsetFont from 'subset-font';
-import { lettersIn } from './letters.ts';
+import { glyphsIn } from './glyphs.ts';
 import { KEPT_NAMES, renamed } from './names.ts';
 import { CALLED, type Family, type Slice, sliceBytes, slicesOf } from './slices.ts';
 
@@ -92,7 +92,7 @@ async function cutSlice(
       dropTables: ['STAT'],
     });
   const plain = await cut('truetype');
-  const held = lettersIn(plain);
+  const held = glyphsIn(plain);
   const called = CALLED[slice.family];
   const family = slice.name === 'latin' ? called : `${called} ${slice.name}`;
   return {

@@ -21,6 +21,16 @@ const ODD_ORDINALS: Readonly<Record<string, string>> = {
   nine: 'ninth',
   twelve: 'twelfth',
 };
+const CURRENCIES: Readonly<Record<string, string>> = {
+  '£': 'pounds',
+  '€': 'euros',
+  $: 'dollars',
+  US$: 'US dollars',
+  R$: 'reais',
+  '₩': 'won',
+  '¥': 'yen',
+  PLN: 'zloty',
+};
 const UNITS: Readonly<Record<string, string>> = {
   mm: 'millimetres',
   cm: 'centimetres',
@@ -106,6 +116,12 @@ export const ENGLISH: readonly Rule[] = [
   [/\b(\d+)(st|nd|rd|th)\b/g, (_, n) => englishOrdinal(Number(n))],
   [/\b1\/(\d+)\b/g, (_, n) => `one in ${englishCardinal(Number(n))}`],
   [/ ?± ?/g, () => ' plus or minus '],
+  [/([<>]) ?(?=\d)/g, (_, sign) => (sign === '<' ? 'less than ' : 'more than ')],
+  [
+    /(US\$|R\$|[£€$₩¥]|[A-Z]{3} ?)(\d[\d,.]*\d|\d)/g,
+    (whole, sign, amount) =>
+      CURRENCIES[sign!.trim()] ? `${amount} ${CURRENCIES[sign!.trim()]}` : whole,
+  ],
   [/(\d) ?%/g, (_, digit) => `${digit} per cent`],
   [/(\d) (mm|cm|g|lpi|dpi)\b/g, (_, digit, unit) => `${digit} ${UNITS[unit]}`],
   [/(\d)–(\d)/g, (_, from, to) => `${from} to ${to}`],

@@ -101,6 +101,12 @@ export const JAPANESE: readonly Rule[] = [
   [/(\d{1,2})月(?!間)/g, (_, month) => japaneseMonth(Number(month))],
   [/(\d{1,2})日(?!間)/g, (_, day) => japaneseDay(Number(day))],
   [/ ?± ?/g, () => 'プラスマイナス'],
+  [/> ?([\d.]+)/g, (_, n) => `${n}を超える`],
+  [/< ?([\d.]+)/g, (_, n) => `${n}未満`],
+  [
+    /([¥￥€])\s?(\d[\d,.]*\d|\d)/g,
+    (_, sign, amount) => `${amount}${sign === '€' ? 'ユーロ' : 'えん'}`,
+  ],
   [/(\d) ?[%％]/g, (_, digit) => `${digit}パーセント`],
   [/(\d) ?mm\b/g, (_, digit) => `${digit}ミリ`],
   [/(\d) ?g\b/g, (_, digit) => `${digit}グラム`],

@@ -26,6 +26,7 @@ const TENTHS = [
   ...['décimo', 'vigésimo', 'trigésimo', 'quadragésimo', 'quinquagésimo', 'sexagésimo'],
   ...['septuagésimo', 'octogésimo', 'nonagésimo'],
 ];
+const CURRENCIES: Readonly<Record<string, string>> = { R$: 'reais', '€': 'euros', '£': 'libras' };
 const MONTHS =
   'janeiro|fevereiro|março|abril|maio|junho|julho|agosto|setembro|outubro|novembro|dezembro';
 const MONTH_NAMES = MONTHS.split('|');
@@ -104,6 +105,8 @@ export const PORTUGUESE: readonly Rule[] = [
   [/\b(\d+)([ºª])/g, (_, n, mark) => portugueseOrdinal(Number(n), mark === 'ª')],
   [/\b1\/(\d+)\b/g, (_, n) => `um em ${portugueseCardinal(Number(n))}`],
   [/ ?± ?/g, () => ' mais ou menos '],
+  [/([<>]) ?(?=\d)/g, (_, sign) => (sign === '<' ? 'menos de ' : 'mais de ')],
+  [/(R\$|€|£)\s?(\d[\d,.]*\d|\d)/g, (_, sign, amount) => `${amount} ${CURRENCIES[sign]}`],
   [/(\d) ?%/g, (_, digit) => `${digit} por cento`],
   [/(\d) mm\b/g, (_, digit) => `${digit} milímetros`],
   [/(\d) g\b/g, (_, digit) => `${digit} gramas`],

@@ -1,0 +1,196 @@
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import {
+  type Account,
+  frozenOf,
+  inOrder,
+  lettersOf,
+  listedIds,
+  movedFigures,
+  phrasesOf,
+  readingPage,
+  scriptOf,
+  stillsOf,
+  tellFigure,
+} from '../../src/chronicle/index.ts';
+import { toldDemo } from '../chronicle/account.ts';
+import { answerTo } from '../cli/answer.ts';
+
+let account: Account;
+let folder: string;
+beforeAll(async () => {
+  account = (await toldDemo()).account;
+  folder = await mkdtemp(join(tmpdir(), 'printlore-film-'));
+});
+afterAll(() => rm(folder, { recursive: true, force: true }));
+
+const script = (order: 'oldest' | 'newest' = 'oldest') =>
+  scriptOf(account, { language: 'en', order, rate: 160 });
+
+describe('the script', () => {
+  it('tells the oldest first, the newest first, or what a list names', () => {
+    const ids = account.printings.map(({ id }) => id);
+    expect(script().scenes.map(({ id }) => id)).toEqual(['index', ...ids]);
+    expect(script('newest').scenes.map(({ id }) => id)).toEqual(['index', ...ids.reverse()]);
+    const { ids: listed, unknown } = listedIds('# mine\nkr-club\n\nno-such\ngb-first\n', account);
+    expect(inOrder(account, listed).map(({ id }) => id)).toEqual(['kr-club', 'gb-first']);
+    expect(unknown).toEqual([{ row: 4, found: 'no-such' }]);
+  });
+
+  it('says values in the collector’s own words, and names their figures', () => {
+    const value = account.figures.find(({ name }) => name === 'printings')!;
+    const line = script().scenes[0]?.lines.find(({ figures }) => figures.includes('printings'));
+    expect(line?.text).toContain(tellFigure(value, account, phrasesOf('en')));
+    expect(line?.text).not.toMatch(/[[\]]|value:/);
+  });
+
+  it('spells out every digit but those of foreign names, and gives each line its time', () => {
+    const lines = script().scenes.flatMap((scene) => scene.lines);
+    expect(lines.length).toBeGreaterThan(60);
+    expect(lines.filter(({ seconds }) => !(seconds > 0 && seconds < 60))).toEqual([]);
+    expect(
+      lines.filter(({ spoken }) => /(?<![\p{L}\d])\d(?!\p{Script=Hangul})/u.test(spoken)),
+    ).toEqual([]);
+  });
+
+  it('tells how foreign names are said', () => {
+    const scene = script().scenes.find(({ id }) => id === 'kr-monthly');
+    expect(scene?.names).toEqual([{ written: '밀물종 토끼', said: 'milmuljong tokki' }]);
+  });
+});
+
+describe('what was said', () => {
+  it('holds where nothing moved', () => {
+    const frozen = frozenOf(script(), account);
+    expect(frozen.figures.length).toBeGreaterThan(30);
+    expect(movedFigures(frozen, account)).toEqual([]);
+  });
+
+  it('is listed with both values and the reason where a figure moved', () => {
+    const frozen = frozenOf(script(), account);
+    const name = 'release.kr-monthly';
+    const figures = account.figures.map((figure) =>
+      figure.name === name && figure.value.is === 'release'
+        ? {
+            ...figure,
+            claims: [...figure.claims, 'x.on-sale.y'],
+            value: { ...figure.value, p: 0.61 },
+          }
+        : figure,
+    );
+    const [moved, ...rest] = movedFigures(frozen, { ...account, figures });
+    expect(rest).toEqual([]);
+    expect(moved).toMatchObject({ name, why: 'New claims: x.on-sale.y.' });
+    expect(moved?.was).toMatch(/\(0\.\d\d\)$/);
+    expect(moved?.is).toBe(moved?.was.replace(/\(.*\)$/, '(0.61)'));
+    const gone = movedFigures(frozen, {
+      ...account,
+      figures: figures.filter((one) => one.name !== name),
+    });
+    expect(gone.map(({ name: one, is }) => [one, is])).toEqual([[name, null]]);
+  });
+});
+
+describe('stills', () => {
+  const stills = () =>
+    stillsOf(account, {
+      language: 'en',
+      printings: new Set(account.printings.map(({ id }) => id)),
+      pictures: new Map(),
+      measure: (text, _face, size) => text.length * size * 0.5,
+    });
+
+  it('hold no text under 28 pixels, in both shapes, and are the same each time', () => {
+    const all = stills();
+    const sizes = all.flatMap(({ svg }) =>
+      [...svg.matchAll(/font-size="([\d.]+)"/g)].map((m) => Number(m[1])),
+    );
+    expect(Math.min(...sizes)).toBeGreaterThanOrEqual(28);
+    expect(new Set(all.map(({ frame }) => `${frame.width}x${frame.height}`))).toEqual(
+      new Set(['1920x1080', '1080x1920']),
+    );
+    expect(stills()).toEqual(all);
+    expect(lettersOf(all)).toContain('월');
+  });
+
+  it('tell a title, a place and a strip of every printing', () => {
+    const names = new Set(stills().map(({ file }) => file));
+    for (const { id } of account.printings)
+      for (const kind of ['title', 'place']) expect(names).toContain(`stills/wide/${id}-${kind}`);
+    expect(names).toContain('overlays/tall/kr-club-lower-third');
+  });
+
+  it('keep what is marked to stay at home', () => {
+    const text = stills()
+      .map(({ svg }) => svg)
+      .join('');
+    expect(text).toContain('staple marks');
+    expect(text).not.toMatch(/175±4|>dull</);
+  });
+});
+
+describe('the page to read from', () => {
+  it('is one file that asks for nothing, and takes text for text', () => {
+    const evil = { ...script(), title: '<script>alert(1)</script>' };
+    const page = readingPage(evil);
+    expect(page).not.toMatch(/(src|href)=|@import|url\(|fetch\(|https?:/);
+    expect(page.match(/<script>/g)?.length).toBe(1);
+    expect(page).toContain('&lt;script&gt;alert(1)');
+  });
+});
+
+describe('the command', () => {
+  it.each([
+    [['film', 'demo/dossier'], '--out with a folder for the kit is wanted'],
+    [['film', 'demo/dossier', '--out', 'x', '--write'], '--write needs --marks'],
+    [
+      ['film', 'demo/dossier', '--out', 'x', '--rate', 'fast'],
+      'Words a minute from 40 to 400 are expected',
+    ],
+    [
+      ['film', 'demo/dossier', '--check', 'demo/dossier/dossier.json'],
+      'does not hold what a film said',
+    ],
+  ])('%j is a wrong call', async (words, says) => {
+    const { exit, err } = await answerTo(words);
+    expect(err).toContain(says);
+    expect(exit).toBe(2);
+  });
+
+  it('names the line of marks that it cannot read', async () => {
+    const file = join(folder, 'marks.txt');
+    await writeFile(file, '0:01 line index.1\nlater line index.2\n');
+    const { exit, err } = await answerTo([
+      'film',
+      'demo/dossier',
+      '--out',
+      folder,
+      '--marks',
+      file,
+    ]);
+    expect(err).toContain(
+      'line 2: found “later line index.2”, expected a time such as 0:01:02.500',
+    );
+    expect(exit).toBe(2);
+  });
+
+  it('lists the spoken figures that no longer hold, and ends with 1', {
+    timeout: 300_000,
+  }, async () => {
+    const frozen = frozenOf(script(), account);
+    const [first, ...others] = frozen.figures;
+    const file = join(folder, 'spoken.json');
+    await writeFile(
+      file,
+      JSON.stringify({ ...frozen, figures: [{ ...first!, said: '3 printings' }, ...others] }),
+    );
+    const { exit, out } = await answerTo(['film', 'demo/dossier', '--check', folder]);
+    expect(out).toContain(`${first!.name} (${first!.lines.join(', ')})`);
+    expect(out).toContain('said: 3 printings');
+    expect(out).toContain('of which 1 no longer hold:');
+    expect(exit).toBe(1);
+    expect(await readFile(file, 'utf8')).toContain('3 printings');
+  });
+});

@@ -1,0 +1,143 @@
+import type { Account, Count } from '../../account/types.ts';
+import { tellEdtf } from '../../words/days.ts';
+import { countInterval, shareInterval } from '../../words/figures.ts';
+import { tellCount, tellShare } from '../../words/numbers.ts';
+import type { Phrases } from '../../words/types.ts';
+import { type Around, type Room, roomOn, sheet } from './sheet.ts';
+import { box, INK, line, words } from './svg.ts';
+import type { ToldOnStill } from './told.ts';
+import { type Frame, LEAST } from './types.ts';
+import { fitted, paragraph, wrapped } from './wrap.ts';
+
+/** What the services have counted, each as of its own day; null where none lists the printing. */
+export function countsStill(
+  told: ToldOnStill,
+  frame: Frame,
+  around: Around,
+  account: Account,
+  phrases: Phrases,
+): string | null {
+  const { counts } = told.printing;
+  if (counts.length === 0) return null;
+  const { measure } = around;
+  const room = roomOn(frame);
+  const tall = frame.name === 'tall';
+  const heading = { size: 64, face: 'serif' } as const;
+  const headings = wrapped(told.name.title, room.width, heading, measure, 2);
+  const shown = counts.slice(0, tall ? 5 : 4);
+  const notes = wrapped(told.counts[0] ?? '', room.width, { size: 38 }, measure, 3);
+  const from = room.y + headings.length * 72 + 20;
+  const high = Math.min(
+    tall ? 300 : 190,
+    (room.height - (from - room.y) - notes.length * 50 - 30) / shown.length,
+  );
+  const rows = shown.map((count, i) => {
+    const title = account.services.find(({ id }) => id === count.service)?.title ?? count.service;
+    return countRow(
+      count,
+      title,
+      { x: room.x, y: from + i * high, width: room.width, height: high },
+      around,
+      phrases,
+      tall,
+    );
+  });
+  const noteAt = from + shown.length * high + 56;
+  return sheet(frame, around, told.place, [
+    paragraph(room.x, room.y + 54, headings, heading, 72 / 64),
+    ...rows,
+    paragraph(room.x, noteAt, notes, { size: 38, fill: INK.second }, 50 / 38),
+  ]);
+}
+
+/** Copies counted at the left, the share at a top grade on a line from 0 to 1 at the right. */
+function countRow(
+  count: Count,
+  title: string,
+  room: Room,
+  { measure }: Around,
+  phrases: Phrases,
+  tall: boolean,
+): string {
+  const { x, y, width, height } = room;
+  const half = tall ? width : width * 0.5;
+  const sure = count.lumpedWith.length === 0;
+  const said = tellCount(phrases, count.total);
+  const copies = phrases.units.copies(sure ? said : phrases.vague.about(said), count.total === 1);
+  const small = { size: LEAST, fill: INK.second };
+  const day = phrases.asOf(title, tellEdtf(phrases, count.asOf));
+  const interval = sure ? '' : countInterval(count.total95, phrases);
+  const big = { size: 84, face: 'serif' } as const;
+  const parts = [
+    line(
+      [
+        [x, y],
+        [x + width, y],
+      ],
+      INK.rule,
+      2,
+    ),
+    words(x, y + 92, fitted(copies, half - 30, big, measure), big),
+    words(
+      x,
+      y + 142,
+      fitted(interval === '' ? day : `${day}; ${interval}`, half - 30, small, measure),
+      small,
+    ),
+  ];
+  if (count.rate === null) return parts.join('');
+  const bar = tall
+    ? { x, y: y + 180, width, height: height - 180 }
+    : { x: x + half + 20, y: y + 24, width: half - 20, height };
+  return [...parts, shareLine(count, bar, phrases)].join('');
+}
+
+function shareLine(
+  { rate, rate95: [low, high] }: Count,
+  { x, y, width }: Room,
+  phrases: Phrases,
+): string {
+  const at = (share: number) => x + share * width;
+  const said = `★ ${tellShare(phrases, rate ?? 0)}`.replace('★ ', '');
+  return [
+    line(
+      [
+        [x, y + 28],
+        [x + width, y + 28],
+      ],
+      INK.rule,
+      6,
+    ),
+    line(
+      [
+        [at(low), y + 28],
+        [at(high), y + 28],
+      ],
+      INK.cyan,
+      6,
+    ),
+    line(
+      [
+        [at(low), y + 10],
+        [at(low), y + 46],
+      ],
+      INK.cyan,
+      6,
+    ),
+    line(
+      [
+        [at(high), y + 10],
+        [at(high), y + 46],
+      ],
+      INK.cyan,
+      6,
+    ),
+    box(at(rate ?? 0) - 5, y + 4, 10, 48, INK.ink),
+    words(x, y + 112, said, { size: 56, face: 'serif' }),
+    words(x + width, y + 112, shareInterval([low, high], phrases), {
+      size: LEAST,
+      fill: INK.cyanText,
+      anchor: 'end',
+    }),
+  ].join('');
+}

@@ -1,0 +1,60 @@
+import { join } from 'node:path';
+import { cardMapOf, findOutline, rectified } from '../../bench/index.ts';
+import type { Account, StillPicture, ToldPicture } from '../../chronicle/index.ts';
+import { isSafeName } from '../../dossier/index.ts';
+import { decodePicture, shownSamples } from '../../host/index.ts';
+import type { Terminal } from '../terminal.ts';
+
+/** Pixels a millimetre of a card on stills, and widest picture. */
+const FINENESS = 12;
+const WIDEST = 1200;
+
+/**
+ * One picture a printing, its first front with rights, laid straight where its outline is found; a
+ * picture that cannot be read is named and left out. What a camera wrote beside the pixels is left
+ * out.
+ */
+export async function stillPictures(
+  folder: string,
+  account: Account,
+  told: ReadonlySet<string>,
+  terminal: Terminal,
+): Promise<ReadonlyMap<string, StillPicture>> {
+  const found = new Map<string, StillPicture>();
+  for (const { id, pictures } of account.printings) {
+    const picture = told.has(id) ? pictures.find(({ side }) => side !== 'back') : undefined;
+    if (picture === undefined || !isSafeName(picture.file)) continue;
+    try {
+      found.set(id, await stillPicture(folder, picture, account));
+    } catch (error) {
+      terminal.say(`${picture.file} is left out: ${(error as Error).message}\n`);
+    }
+  }
+  return found;
+}
+
+async function stillPicture(
+  folder: string,
+  { file, rights }: ToldPicture,
+  { subject: { widthMm, heightMm } }: Account,
+): Promise<StillPicture> {
+  const picture = await decodePicture(join(folder, file));
+  const sizeMm = widthMm && heightMm ? ([widthMm, heightMm] as const) : null;
+  const { hypotheses, trouble } = sizeMm
+    ? findOutline(picture, { sizeMm, dpi: null })
+    : { hypotheses: [], trouble: null };
+  const [outline] = hypotheses;
+  const sure = sizeMm && outline && trouble === null;
+  const shown = sure
+    ? rectified(picture, cardMapOf(outline.corners, sizeMm, outline.lens), FINENESS, 0)
+    : picture;
+  const bytes = await shownSamples(shown, WIDEST);
+  const width = Math.min(WIDEST, shown.width);
+  return {
+    href: `data:image/jpeg;base64,${Buffer.from(bytes).toString('base64')}`,
+    width,
+    height: (shown.height * width) / shown.width,
+    toEdges: Boolean(sure),
+    rights,
+  };
+}
