@@ -1,7 +1,7 @@
 import type { Account, Count } from '../../account/types.ts';
 import { tellEdtf } from '../../words/days.ts';
-import { countInterval, shareInterval } from '../../words/figures.ts';
-import { tellCount, tellShare } from '../../words/numbers.ts';
+import { countInterval } from '../../words/figures.ts';
+import { tellCount } from '../../words/numbers.ts';
 import type { Phrases } from '../../words/types.ts';
 import { type Around, type Room, roomOn, sheet } from './sheet.ts';
 import { box, INK, line, words } from './svg.ts';
@@ -24,18 +24,24 @@ export function countsStill(
   const tall = frame.name === 'tall';
   const heading = { size: 64, face: 'serif' } as const;
   const headings = wrapped(told.name.title, room.width, heading, measure, 2);
-  const shown = counts.slice(0, tall ? 5 : 4);
-  const notes = wrapped(told.counts[0] ?? '', room.width, { size: 38 }, measure, 3);
+  const shown = counts.slice(0, tall ? 4 : 3);
+  const notes = wrapped(
+    !tall && shown.length > 2 ? '' : told.extant,
+    room.width,
+    { size: 38 },
+    measure,
+    3,
+  );
   const from = room.y + headings.length * 72 + 20;
   const high = Math.min(
-    tall ? 300 : 190,
+    tall ? 320 : 196,
     (room.height - (from - room.y) - notes.length * 50 - 30) / shown.length,
   );
   const rows = shown.map((count, i) => {
     const title = account.services.find(({ id }) => id === count.service)?.title ?? count.service;
     return countRow(
       count,
-      title,
+      [title, told.tops.get(count.service) ?? ''],
       { x: room.x, y: from + i * high, width: room.width, height: high },
       around,
       phrases,
@@ -53,7 +59,7 @@ export function countsStill(
 /** Copies counted at the left, the share at a top grade on a line from 0 to 1 at the right. */
 function countRow(
   count: Count,
-  title: string,
+  [title, top]: readonly [string, string],
   room: Room,
   { measure }: Around,
   phrases: Phrases,
@@ -67,6 +73,7 @@ function countRow(
   const small = { size: LEAST, fill: INK.second };
   const day = phrases.asOf(title, tellEdtf(phrases, count.asOf));
   const interval = sure ? '' : countInterval(count.total95, phrases);
+  const under = interval === '' ? day : `${day}; ${interval}`;
   const big = { size: 84, face: 'serif' } as const;
   const parts = [
     line(
@@ -78,66 +85,34 @@ function countRow(
       2,
     ),
     words(x, y + 92, fitted(copies, half - 30, big, measure), big),
-    words(
-      x,
-      y + 142,
-      fitted(interval === '' ? day : `${day}; ${interval}`, half - 30, small, measure),
-      small,
-    ),
+    paragraph(x, y + 138, wrapped(under, half - 30, small, measure, 2), small, 1.2),
   ];
   if (count.rate === null) return parts.join('');
   const bar = tall
-    ? { x, y: y + 180, width, height: height - 180 }
+    ? { x, y: y + 190, width, height: height - 190 }
     : { x: x + half + 20, y: y + 24, width: half - 20, height };
-  return [...parts, shareLine(count, bar, phrases)].join('');
+  const note = { size: LEAST, fill: INK.second };
+  const notes = wrapped(top, bar.width, note, measure, 3);
+  return [...parts, shareLine(count, bar), paragraph(bar.x, bar.y + 96, notes, note, 1.2)].join('');
 }
 
-function shareLine(
-  { rate, rate95: [low, high] }: Count,
-  { x, y, width }: Room,
-  phrases: Phrases,
-): string {
+/** A share on a line from 0 to 1, its interval like a dimension on a drawing. */
+function shareLine({ rate, rate95: [low, high] }: Count, { x, y, width }: Room): string {
   const at = (share: number) => x + share * width;
-  const said = `★ ${tellShare(phrases, rate ?? 0)}`.replace('★ ', '');
+  const mark = (x0: number, y0: number, x1: number, y1: number) =>
+    line(
+      [
+        [x0, y0],
+        [x1, y1],
+      ],
+      INK.cyan,
+      6,
+    );
   return [
-    line(
-      [
-        [x, y + 28],
-        [x + width, y + 28],
-      ],
-      INK.rule,
-      6,
-    ),
-    line(
-      [
-        [at(low), y + 28],
-        [at(high), y + 28],
-      ],
-      INK.cyan,
-      6,
-    ),
-    line(
-      [
-        [at(low), y + 10],
-        [at(low), y + 46],
-      ],
-      INK.cyan,
-      6,
-    ),
-    line(
-      [
-        [at(high), y + 10],
-        [at(high), y + 46],
-      ],
-      INK.cyan,
-      6,
-    ),
+    box(x, y + 25, width, 6, INK.rule),
+    mark(at(low), y + 28, at(high), y + 28),
+    mark(at(low), y + 10, at(low), y + 46),
+    mark(at(high), y + 10, at(high), y + 46),
     box(at(rate ?? 0) - 5, y + 4, 10, 48, INK.ink),
-    words(x, y + 112, said, { size: 56, face: 'serif' }),
-    words(x + width, y + 112, shareInterval([low, high], phrases), {
-      size: LEAST,
-      fill: INK.cyanText,
-      anchor: 'end',
-    }),
   ].join('');
 }

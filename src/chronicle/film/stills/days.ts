@@ -1,13 +1,18 @@
-import { dayFrom } from '../../../evidence/index.ts';
+import { dayFrom, isoOf } from '../../../evidence/index.ts';
 import type { Release } from '../../account/types.ts';
 import type { Room } from './sheet.ts';
-import { box, INK, line } from './svg.ts';
+import { box, INK, line, words } from './svg.ts';
+import { LEAST } from './types.ts';
 
 /** Days that a bar stands for at least, so that a window of years is no comb. */
 const MOST_BARS = 120;
 
 /** The days that a release may lie on: a bar's height is their probability, with the claims beneath. */
-export function daysDrawn({ days, claims }: Release, { x, y, width, height }: Room): string {
+export function daysDrawn(
+  { days, claims }: Release,
+  { x, y, width, height }: Room,
+  say: (iso: string) => string,
+): string {
   if (days.length === 0) return '';
   const spans = claims.flatMap(({ span: [from], slip }) =>
     from === null ? [] : [{ day: dayFrom(from), slip }],
@@ -23,9 +28,10 @@ export function daysDrawn({ days, claims }: Release, { x, y, width, height }: Ro
     const bar = Math.floor((day - first) / step);
     bars.set(bar, (bars.get(bar) ?? 0) + p);
   }
+  const small = { size: LEAST, fill: INK.second };
   const wide = width / Math.ceil((last - first + 1) / step);
   const top = Math.max(...bars.values());
-  const base = y + height - 40;
+  const base = y + height - 92;
   const place = (day: number) => x + (Math.floor((day - first) / step) + 0.5) * wide;
   return [
     line(
@@ -36,6 +42,8 @@ export function daysDrawn({ days, claims }: Release, { x, y, width, height }: Ro
       INK.third,
       2,
     ),
+    words(x, base + 84, say(isoOf(first)), small),
+    words(x + width, base + 84, say(isoOf(last)), { ...small, anchor: 'end' }),
     ...[...bars].map(([bar, p]) => {
       const tall = Math.max(2, ((base - y) * p) / top);
       return box(x + bar * wide + wide * 0.1, base - tall, Math.max(4, wide * 0.8), tall, INK.ink);

@@ -16,7 +16,9 @@ export function pointedStill(
   frame: Frame,
   around: Around,
 ): string | null {
-  const placed = told.printing.traits.filter(({ region }) => region?.face === 'front');
+  const placed = told.printing.traits
+    .filter(({ region }) => region?.face === 'front')
+    .sort((a, b) => (a.region?.boxMm[1] ?? 0) - (b.region?.boxMm[1] ?? 0));
   if (picture === undefined && placed.length === 0) return null;
   const room = roomOn(frame);
   const tall = frame.name === 'tall';

@@ -35,14 +35,18 @@ export function titleStill(told: ToldOnStill, frame: Frame, around: Around): str
   parts.push(paragraph(x, at, whens, when));
   at += whens.length * 60 + (tall ? 60 : 0);
   const left = y + height - at;
-  if (left > 90)
+  if (left > 150)
     parts.push(
-      daysDrawn(told.printing.release, {
-        x,
-        y: at,
-        width,
-        height: Math.min(left, tall ? 420 : 260),
-      }),
+      daysDrawn(
+        told.printing.release,
+        {
+          x,
+          y: at,
+          width,
+          height: Math.min(left, tall ? 460 : 300),
+        },
+        told.sayDay,
+      ),
     );
   return sheet(frame, around, told.place, parts);
 }

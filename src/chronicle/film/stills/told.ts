@@ -1,6 +1,6 @@
 import type { Name } from '../../../catalogue/index.ts';
 import type { Account, ToldPrinting } from '../../account/types.ts';
-import { tellEdtf } from '../../words/days.ts';
+import { tellDay, tellEdtf } from '../../words/days.ts';
 import { namesIn } from '../../words/names.ts';
 import { tellCount } from '../../words/numbers.ts';
 import { whenSentence } from '../../words/release-sentences.ts';
@@ -18,8 +18,12 @@ export interface ToldOnStill {
   readonly when: string;
   /** `8 / 16`. */
   readonly place: string;
-  /** Sentences on counts, one a service, then copies that can turn up. */
-  readonly counts: readonly string[];
+  /** What is said of copies that can turn up; empty where nothing is. */
+  readonly extant: string;
+  /** What is said of the share at a top grade, by service. */
+  readonly tops: ReadonlyMap<string, string>;
+  /** A day in words. */
+  readonly sayDay: (iso: string) => string;
 }
 
 /** Every printing of an account in words, in order of release. */
@@ -32,6 +36,7 @@ export function toldOnStills(account: Account, phrases: Phrases): readonly ToldO
 function toldOf(printing: ToldPrinting, name: Name, telling: Telling): ToldOnStill {
   const { phrases, account } = telling;
   const { release, id } = printing;
+  const facts = factsOf(printing, telling);
   const [place, all] = [release.place, account.printings.length].map((n) => tellCount(phrases, n));
   return {
     printing,
@@ -42,8 +47,13 @@ function toldOf(printing: ToldPrinting, name: Name, telling: Telling): ToldOnSti
     ),
     when: whenSentence(release, phrases),
     place: `${place} / ${all}`,
-    counts: factsOf(printing, telling)
-      .filter(({ figure }) => figure.startsWith(`extant.${id}`))
-      .map(({ text }) => text),
+    extant: facts.find(({ figure }) => figure === `extant.${id}`)?.text ?? '',
+    tops: new Map(
+      printing.counts.map(({ service }) => [
+        service,
+        facts.find(({ figure }) => figure === `top.${id}.${service}`)?.text ?? '',
+      ]),
+    ),
+    sayDay: (iso) => tellDay(phrases, iso),
   };
 }
