@@ -113,6 +113,7 @@ describe('what stands in a text is said', () => {
     ['en', '0.31±0.01 mm', 'zero point three one plus or minus zero point zero one millimetres'],
     ['en', 'found in 1/4 of the boxes', 'found in one in four of the boxes'],
     ['en', 'the 1st of 3', 'the first of three'],
+    ['en', '월간 1998년 1월호, number 3', '월간 천구백구십팔년 일월호, number three'],
     [
       'en',
       'probability > 0.99, about £1,250',

@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { FRAME_RATE, type Laid, plannedCut, timelineOf } from '../../src/chronicle/index.ts';
+import {
+  FRAME_RATE,
+  type Laid,
+  laidOver,
+  plannedCut,
+  timelineOf,
+} from '../../src/chronicle/index.ts';
 import { TWO } from './scripts.ts';
 
 /**
@@ -102,6 +108,23 @@ describe('the edit as OpenTimelineIO', () => {
     );
     expect(urls[0]).toBe('take%201.mov');
     expect(urls.at(-1)).toBe('stills/wide/two.2%20%C3%A9.png');
+  });
+
+  it('lays an overlay at the beginning of its scene, and its stills behind it', () => {
+    const files = ['wide/one-title', 'wide/one-more-title', 'tall/one-title', 'wide/one-place'];
+    const [stills, overlays] = laidOver(
+      cut,
+      [...files.map((name) => `stills/${name}.png`), 'overlays/wide/one-lower-third.png'],
+      'wide',
+    );
+    const first = cut.takes[0]!.from;
+    const last = cut.takes[2]!.to;
+    const middle = first + 8 + (last - first - 8) / 2;
+    expect(overlays?.pictures.map(({ from, to }) => [from, to])).toEqual([[first, first + 8]]);
+    expect(stills?.pictures.map(({ name, from, to }) => [name, from, to])).toEqual([
+      ['one-title', first + 8, middle],
+      ['one-place', middle, last],
+    ]);
   });
 
   it('keeps the place of a recording that is yet to be made', () => {

@@ -11,6 +11,12 @@ const RULES: Readonly<Record<string, readonly Rule[]>> = {
   ko: KOREAN,
 };
 
+/** Numbers within words of another script are said in its language. */
+const WITHIN = [
+  ['ko', /\d+ ?\p{Script=Hangul}+/gu],
+  ['ja', /\d+[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}]+/gu],
+] as const;
+
 /** A name and how it is said, such as that of a foreign printing with its `reading`. */
 export interface Pronounced {
   readonly written: string;
@@ -28,6 +34,15 @@ export function sayAloud(
   names: readonly Pronounced[] = [],
 ): string {
   const named = names.reduce((so, { written, said }) => so.replaceAll(written, said), text);
-  const rules = RULES[language.split('-')[0]!.toLowerCase()] ?? [];
-  return rules.reduce((so, [pattern, say]) => so.replace(pattern, say), named);
+  const own = language.split('-')[0]!.toLowerCase();
+  if (RULES[own] === undefined) return named;
+  const mixed = WITHIN.filter(([other]) => other !== own).reduce(
+    (so, [other, pattern]) => so.replace(pattern, (part) => said(part, other)),
+    named,
+  );
+  return said(mixed, own);
+}
+
+function said(text: string, language: string): string {
+  return (RULES[language] ?? []).reduce((so, [pattern, say]) => so.replace(pattern, say), text);
 }

@@ -1,5 +1,6 @@
 /** Width of a text in pixels; `serif` for names and days, `sans` for all else. */
 export type Measure = (text: string, face: Face, size: number) => number;
+/** The house's two families. */
 export type Face = 'sans' | 'serif';
 
 /** The shape of a still. */
