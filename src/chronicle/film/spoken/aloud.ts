@@ -26,7 +26,8 @@ export interface Pronounced {
 /**
  * A text as it is spoken: dates, years, shares, intervals, numbers and numbers of cards in words,
  * and foreign names by their readings. A bare number from 1000 to 2099 is taken for a year, one with
- * marks between its groups for a count (witnesses: `cldr:2022`, for Japanese `openjtalk:2018`). A language without rules comes back as it is written, names apart.
+ * marks between its groups for a count (witnesses: `cldr:2022`, for Japanese `openjtalk:2018`). A
+ * language without rules comes back as it is written, names apart.
  */
 export function sayAloud(
   text: string,
