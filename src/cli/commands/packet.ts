@@ -66,8 +66,7 @@ export async function packet(
   const packed = await packedPictures(folder, files.names, dossier, copy, ticks.has('place'));
   const bare = { ...known, ...packed, printings: printingsOf(dossier, copy) };
   const leaves = leavesOf({ ...bare, faces: [], described: null }, ticks);
-  await terminal.write(leavingReport(leaves, terminal.width));
-  for (const file of packed.stay) terminal.say(`${file} is marked to stay and is left out.\n`);
+  await terminal.write(leavingReport(leaves, packed.stay, terminal.width));
   for (const fault of packed.faults) terminal.say(`${fault} It is left out.\n`);
   if (call.out === undefined) return packed.faults.length === 0 ? 0 : 1;
   const steps = stepsOn(terminal);
