@@ -2,7 +2,9 @@ import type { Account } from '../../account/types.ts';
 import { type Story, type StoryNode, storyLink, storyTree } from '../../story/links.ts';
 import { storyValue } from '../../story/values.ts';
 import type { Phrases } from '../../words/types.ts';
-import type { Prose } from './script.ts';
+
+/** A paragraph of the collector's own words, values filled in, and the names of their figures. */
+export type Prose = readonly { readonly text: string; readonly figures: readonly string[] }[];
 
 /** A story as it is read aloud: its paragraphs without mark-up and headings, values filled in. */
 export function proseOf(story: string | null, account: Account, phrases: Phrases): Prose {

@@ -7,7 +7,7 @@ import type { Language } from '../../words/types.ts';
 import { type Pronounced, sayAloud } from '../spoken/index.ts';
 import type { Line, Scene, Script } from '../types.ts';
 import { inOrder, type Telling } from './order.ts';
-import { proseOf } from './prose.ts';
+import { type Prose, proseOf } from './prose.ts';
 import { readingTime } from './reading-time.ts';
 import { sentencesIn } from './sentences.ts';
 
@@ -18,9 +18,6 @@ export interface ScriptWish {
   /** Words a minute. */
   readonly rate: number;
 }
-
-/** A paragraph of the collector's own words, values filled in, and the names of their figures. */
-export type Prose = readonly { readonly text: string; readonly figures: readonly string[] }[];
 
 /**
  * The script of a film: the story of the whole, then for each printing its facts and its story,
