@@ -33,7 +33,7 @@ export function scriptOf(account: Account, wish: ScriptWish): Script {
     sceneOf('index', title, wish, [], proseOf(account.story, account, phrases)),
     ...inOrder(account, wish.order).map((printing) => {
       const { id } = printing;
-      const called = names.get(id)?.title ?? id;
+      const called = names.get(id)?.short ?? id;
       const said = pronounced(printing, wish.language);
       return sceneOf(id, called, wish, said, told(printing, called, telling));
     }),

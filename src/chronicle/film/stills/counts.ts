@@ -23,7 +23,7 @@ export function countsStill(
   const room = roomOn(frame);
   const tall = frame.name === 'tall';
   const heading = { size: 64, face: 'serif' } as const;
-  const headings = wrapped(told.name.title, room.width, heading, measure, 2);
+  const headings = wrapped(told.name.short, room.width, heading, measure, 2);
   const shown = counts.slice(0, tall ? 4 : 3);
   const notes = wrapped(
     !tall && shown.length > 2 ? '' : told.extant,
@@ -74,7 +74,7 @@ function countRow(
   const day = phrases.asOf(title, tellEdtf(phrases, count.asOf));
   const interval = sure ? '' : countInterval(count.total95, phrases);
   const under = interval === '' ? day : `${day}; ${interval}`;
-  const big = { size: 84, face: 'serif' } as const;
+  const big = { size: 76, face: 'serif' } as const;
   const parts = [
     line(
       [
@@ -84,7 +84,7 @@ function countRow(
       INK.rule,
       2,
     ),
-    words(x, y + 92, fitted(copies, half - 30, big, measure), big),
+    words(x, y + 84, fitted(copies, half - 30, big, measure), big),
     paragraph(x, y + 138, wrapped(under, half - 30, small, measure, 2), small, 1.2),
   ];
   if (count.rate === null) return parts.join('');

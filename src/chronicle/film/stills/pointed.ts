@@ -124,7 +124,7 @@ function listed(
     : paragraph(
         room.x,
         room.y + 46,
-        wrapped(told.name.title, room.width, heading, measure, 2),
+        wrapped(told.name.short, room.width, heading, measure, 2),
         heading,
         1.12,
       );
