@@ -1,13 +1,17 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { launch } from './chromium.ts';
-import { barriers, builtPage, CAN_RUN, expectNoSideways, openPage, sharedBy } from './page.ts';
+import {
+  barriers,
+  builtPage,
+  CAN_RUN,
+  expectNoSideways,
+  LOOKS,
+  openPage,
+  sharedBy,
+} from './page.ts';
 import { type RealStage, realStage } from './stage/real.ts';
 
-const SIZES = [
-  { width: 1440, height: 900 },
-  { width: 390, height: 844 },
-] as const;
 const SCREENS = [
   ['#/decide', '.advised-copy'],
   ['#/decide/hare-1', '.ways tbody tr'],
@@ -30,10 +34,7 @@ describe.skipIf(!CAN_RUN)('deciding in the page (needs a Chromium)', () => {
     await stage?.close();
   }, 60_000);
 
-  const looks = SIZES.flatMap((viewport) =>
-    (['light', 'dark'] as const).map((colorScheme) => ({ viewport, colorScheme })),
-  );
-  it.each(looks)(
+  it.each(LOOKS)(
     'has no barrier, $viewport.width wide, $colorScheme',
     async (look) => {
       const { page, wrongs } = await openPage(browser, stage.url, look);

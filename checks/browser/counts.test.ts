@@ -1,0 +1,56 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { launch } from './chromium.ts';
+import { barriers, builtPage, CAN_RUN, expectNoSideways, LOOKS, openPage } from './page.ts';
+import { type RealStage, realStage } from './stage/real.ts';
+
+const SCREENS = [
+  ['#/population', 'svg.course'],
+  ['#/population/labels', '.label-item'],
+  ['#/prices', '.price-list tbody tr'],
+  ['#/prices/gb-first', '.price-figure svg'],
+] as const;
+
+describe.skipIf(!CAN_RUN)('counting in the page (needs a Chromium)', () => {
+  let browser: Browser;
+  let stage: RealStage;
+
+  beforeAll(async () => {
+    stage = await realStage(await builtPage());
+    browser = await launch();
+  }, 120_000);
+  afterAll(async () => {
+    await browser?.close();
+    await stage?.close();
+  }, 60_000);
+
+  it.each(LOOKS)(
+    'has no barrier, $viewport.width wide, $colorScheme',
+    async (look) => {
+      const { page, wrongs } = await openPage(browser, stage.url, look);
+      for (const [hash, drawn] of SCREENS) {
+        await page.goto(`${stage.url}${hash}`);
+        await page.locator(drawn).first().waitFor({ timeout: 60_000 });
+        expect([hash, await barriers(page)]).toEqual([hash, []]);
+        await expectNoSideways(page);
+      }
+      expect(wrongs).toEqual([]);
+      await page.context().close();
+    },
+    300_000,
+  );
+
+  it('takes a word on a label by keyboard, and undo takes it back', async () => {
+    const { page, wrongs } = await openPage(browser, `${stage.url}#/population/labels`);
+    const before = await stage.textOf('population.csv');
+    await page.locator('.candidate').first().waitFor({ timeout: 60_000 });
+    await page.locator('.candidate').first().focus();
+    await page.keyboard.press('Enter');
+    const text = () => stage.textOf('population.csv');
+    await expect.poll(text, { timeout: 20_000 }).not.toBe(before);
+    await page.keyboard.press('Control+z');
+    await expect.poll(text, { timeout: 20_000 }).toBe(before);
+    expect(wrongs).toEqual([]);
+    await page.context().close();
+  }, 120_000);
+});
