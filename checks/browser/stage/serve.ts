@@ -123,11 +123,19 @@ function answer(stage: Stage, path: string, body: string, response: ServerRespon
     '/api/dating': { version, dating: stage.dating },
     '/api/dossiers': { dossiers: [], dataFolder: 'made-up' },
     '/api/notes': NOTES,
+    '/api/population': { version, ...NO_COUNTS },
+    '/api/prices': { version, ...NO_PRICES },
   };
-  const found = answers[path] ?? { version, conflicts: [], ...state(stage) };
+  const ofOne = path.startsWith('/api/prices/of/') ? { version, ...NO_PRICE } : undefined;
+  const found = answers[path] ?? ofOne ?? { version, conflicts: [], ...state(stage) };
   response.writeHead(200, { 'content-type': 'application/json' });
   response.end(JSON.stringify(found));
 }
+
+/** The made-up dossier has neither reports nor sales. */
+const NO_COUNTS = { on: null, services: [], printings: [], falls: [], in_doubt: 0 };
+const NO_PRICES = { on: null, currency: 'EUR', services: [], printings: [], leftOut: [] };
+const NO_PRICE = { on: '2026-06-30', day: 739797, currency: 'EUR', prices: [], sales: [] };
 
 function noteLine(line: number, printing: Cells | null, leftOver: string, claims: object[] = []) {
   const context = { printing: null, source: null, year: null };
