@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 
 /** Kilobytes of script, compressed, that the whole page may weigh. */
-const BUDGET_KB = 320;
+const BUDGET_KB = 360;
 
 const root = dirname(dirname(dirname(fileURLToPath(import.meta.url))));
 const folder = join(root, 'dist', 'web', 'assets');

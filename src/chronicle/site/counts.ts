@@ -16,13 +16,13 @@ export function countsHtml(printing: ToldPrinting, teller: Teller): Html | null 
   if (counts.length === 0) return null;
   const extant = countSentences(printing, teller).find(({ figure }) => figure === `extant.${id}`);
   return html`<section aria-labelledby="graded"><h2 id="graded">${words.graded}</h2>
-<table><thead><tr><th scope="col">${heads.service}</th><th scope="col" class="figure">${heads.copies}</th><th scope="col" class="figure">${heads.top}</th><th scope="col">${heads.day}</th></tr></thead><tbody>
+<table class="stacks"><thead><tr><th scope="col">${heads.service}</th><th scope="col" class="figure">${heads.copies}</th><th scope="col" class="figure">${heads.top}</th><th scope="col">${heads.day}</th></tr></thead><tbody>
 ${counts.map((count) => countRow(id, count, teller))}</tbody></table>
 ${extant && html`<p id="${anchorOf(extant.figure)}">${extant.text}</p>`}
 <p class="note">${words.gradedNote}</p></section>`;
 }
 
-function countRow(id: string, count: Count, { phrases, service }: Teller): Html {
+function countRow(id: string, count: Count, { phrases, service, words: { heads } }: Teller): Html {
   const { total, total95, top, rate, rate95, lumpedWith, asOf } = count;
   const lumped = lumpedWith.length > 0;
   const said = tellCount(phrases, total);
@@ -33,7 +33,7 @@ function countRow(id: string, count: Count, { phrases, service }: Teller): Html 
     rate === null
       ? ''
       : `${tellCount(phrases, top)}: ${tellShare(phrases, rate)} (${shareInterval(rate95, phrases)})`;
-  return html`<tr><th scope="row">${service(count.service)}</th><td class="figure" id="${anchorOf(`population.${id}.${count.service}`)}">${graded}</td><td class="figure" id="${anchorOf(`top.${id}.${count.service}`)}">${best}</td><td>${tellEdtf(phrases, asOf)}</td></tr>
+  return html`<tr><th scope="row">${service(count.service)}</th><td class="figure" data-head="${heads.copies}" id="${anchorOf(`population.${id}.${count.service}`)}">${graded}</td><td class="figure" data-head="${heads.top}" id="${anchorOf(`top.${id}.${count.service}`)}">${best}</td><td data-head="${heads.day}">${tellEdtf(phrases, asOf)}</td></tr>
 `;
 }
 
