@@ -1,7 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { launch } from './chromium.ts';
-import { barriers, builtPage, CAN_RUN, expectNoSideways, LOOKS, openPage } from './page.ts';
+import { builtPage, CAN_RUN, expectNoBarriers, LOOKS, openPage } from './page.ts';
 import { type RealStage, realStage } from './stage/real.ts';
 
 const SCREENS = [
@@ -26,17 +26,7 @@ describe.skipIf(!CAN_RUN)('counting in the page (needs a Chromium)', () => {
 
   it.each(LOOKS)(
     'has no barrier, $viewport.width wide, $colorScheme',
-    async (look) => {
-      const { page, wrongs } = await openPage(browser, stage.url, look);
-      for (const [hash, drawn] of SCREENS) {
-        await page.goto(`${stage.url}${hash}`);
-        await page.locator(drawn).first().waitFor({ timeout: 60_000 });
-        expect([hash, await barriers(page)]).toEqual([hash, []]);
-        await expectNoSideways(page);
-      }
-      expect(wrongs).toEqual([]);
-      await page.context().close();
-    },
+    (look) => expectNoBarriers(browser, stage.url, SCREENS, look),
     300_000,
   );
 

@@ -5,7 +5,7 @@ import {
   barriers,
   builtPage,
   CAN_RUN,
-  expectNoSideways,
+  expectNoBarriers,
   LOOKS,
   openPage,
   sharedBy,
@@ -36,17 +36,7 @@ describe.skipIf(!CAN_RUN)('deciding in the page (needs a Chromium)', () => {
 
   it.each(LOOKS)(
     'has no barrier, $viewport.width wide, $colorScheme',
-    async (look) => {
-      const { page, wrongs } = await openPage(browser, stage.url, look);
-      for (const [hash, drawn] of SCREENS) {
-        await page.goto(`${stage.url}${hash}`);
-        await page.locator(drawn).first().waitFor({ timeout: 60_000 });
-        expect([hash, await barriers(page)]).toEqual([hash, []]);
-        await expectNoSideways(page);
-      }
-      expect(wrongs).toEqual([]);
-      await page.context().close();
-    },
+    (look) => expectNoBarriers(browser, stage.url, SCREENS, look),
     300_000,
   );
 
@@ -57,7 +47,8 @@ describe.skipIf(!CAN_RUN)('deciding in the page (needs a Chromium)', () => {
     const worth = () => page.locator('.ways tbody tr').first().locator('.num').textContent();
     const asItIs = await worth();
     const times = await pause(page, ['90', '91', '92', '93', '94', '95', '96']);
-    // Measured 20 to 60 ms from the key to the new number, allowed 100 by what the machine is shared.
+    // From the key to the new number, 100 ms are what a person takes for at once (judgement, no source),
+    // by what the machine is shared; not measured on a quiet machine yet.
     const [, , , middle] = [...times].sort((a, b) => a - b);
     expect(middle).toBeLessThan(100 * sharedBy());
     expect(await worth()).toBe('96.00');

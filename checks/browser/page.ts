@@ -76,6 +76,24 @@ export async function expectNoSideways(page: Page): Promise<void> {
   expect(outer).toBeLessThanOrEqual(0);
 }
 
+/** Each screen, once what it waits for is drawn, is free of barriers and of sideways scrolling. */
+export async function expectNoBarriers(
+  browser: Browser,
+  url: string,
+  screens: readonly (readonly [hash: string, drawn: string])[],
+  look: BrowserContextOptions,
+): Promise<void> {
+  const { page, wrongs } = await openPage(browser, url, look);
+  for (const [hash, drawn] of screens) {
+    await page.goto(`${url}${hash}`);
+    await page.locator(drawn).first().waitFor({ timeout: 60_000 });
+    expect([hash, await barriers(page)]).toEqual([hash, []]);
+    await expectNoSideways(page);
+  }
+  expect(wrongs).toEqual([]);
+  await page.context().close();
+}
+
 /**
  * How many processes share a core of this machine now, at least 1: a time that a person waits grows
  * with it, and says nothing of the page. Always 1 where the system does not tell.
