@@ -40,6 +40,14 @@ describe('a thread', () => {
     expect(await thread.run(6)).toBe(12);
   });
 
+  it('ends while it is at work, and takes no work afterwards', async () => {
+    const slept = thread.run('sleep');
+    const ended = expect(slept).rejects.toThrow('is closed');
+    await thread.close();
+    await ended;
+    await expect(thread.run(1)).rejects.toThrow('is closed');
+  });
+
   it('says why its module cannot be started', async () => {
     const none = openThread(new URL('./fixtures/none.ts', import.meta.url));
     await expect(none.run(1)).rejects.toThrow(/none\.ts/);

@@ -8,8 +8,11 @@ export interface Thread<Task, Answer> {
    * once: the thread that is thrown away may take a moment to end.
    */
   run(task: Task, signal?: AbortSignal): Promise<Answer>;
+  /** Ends the thread for good, and the work it is at, which rejects. */
   close(): Promise<void>;
 }
+
+const CLOSED = 'the thread is closed';
 
 interface Reply<Answer> {
   readonly answer?: Answer;
@@ -32,7 +35,9 @@ export function openThread<Task, Answer>(entry: URL): Thread<Task, Answer> {
   let live = launch(entry);
   let stop: ((why: Error) => void) | undefined;
   let ending: Promise<unknown> = Promise.resolve();
+  let closed = false;
   const run = (task: Task, signal?: AbortSignal): Promise<Answer> => {
+    if (closed) return Promise.reject(new Error(CLOSED));
     if (stop) throw new Error('the thread is at work');
     if (signal?.aborted) return Promise.reject(new Cancelled());
     if (live.failure) {
@@ -47,7 +52,7 @@ export function openThread<Task, Answer>(entry: URL): Thread<Task, Answer> {
     stop = reject;
     return answer
       .catch((error: unknown) => {
-        if (error instanceof WorkFailed) throw error;
+        if (error instanceof WorkFailed || closed) throw error;
         live = launch(entry);
         ending = Promise.all([ending, used.worker.terminate()]);
         throw error;
@@ -58,7 +63,8 @@ export function openThread<Task, Answer>(entry: URL): Thread<Task, Answer> {
       });
   };
   const close = async () => {
-    stop?.(new Cancelled());
+    closed = true;
+    stop?.(new Error(CLOSED));
     await Promise.all([live.worker.terminate(), ending]);
   };
   return { run, close };
@@ -70,16 +76,16 @@ class WorkFailed extends Error {}
 /** Sends a task and waits for its reply, for the worker's end, or for `reject`. */
 function ask<Task, Answer>(worker: Worker, task: Task) {
   let reject: (why: Error) => void = () => undefined;
+  let answered: (reply: Reply<Answer>) => void = () => undefined;
+  const ended = () => reject(new Error('the thread ended unexpectedly'));
   const answer = new Promise<Answer>((resolve, rejectAnswer) => {
     reject = rejectAnswer;
-    worker.once('message', ({ answer: value, error }: Reply<Answer>) =>
-      error === undefined ? resolve(value as Answer) : rejectAnswer(new WorkFailed(error)),
-    );
-    worker.once('error', rejectAnswer);
-    worker.once('exit', () => rejectAnswer(new Error('the thread ended unexpectedly')));
+    answered = ({ answer: value, error }) =>
+      error === undefined ? resolve(value as Answer) : rejectAnswer(new WorkFailed(error));
+    worker.once('message', answered).once('error', reject).once('exit', ended);
     worker.postMessage(task);
   }).finally(() => {
-    worker.removeAllListeners('message').removeAllListeners('exit').off('error', reject);
+    worker.off('message', answered).off('error', reject).off('exit', ended);
   });
   return { answer, reject: (why: Error) => reject(why) };
 }
