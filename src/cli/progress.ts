@@ -1,3 +1,4 @@
+import type { Told } from '../press/index.ts';
 import type { Terminal } from './terminal.ts';
 
 const PATIENCE_MS = 1000;
@@ -50,5 +51,18 @@ export function stepsOn(terminal: Terminal): {
     end() {
       if (longest > 0) terminal.say(`\r${' '.repeat(longest)}\r`);
     },
+  };
+}
+
+/** Tells the steps of a piece of work, and what it leaves out, a line each. */
+export function toldOn(terminal: Terminal): Told & { end(): void } {
+  const steps = stepsOn(terminal);
+  return {
+    begins: steps.say,
+    leaves(sentence) {
+      steps.end();
+      terminal.say(`${sentence}\n`);
+    },
+    end: steps.end,
   };
 }

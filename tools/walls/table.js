@@ -27,8 +27,9 @@ export const MAY_IMPORT = {
   store: STEPS,
   host: STEPS,
   contract: STEPS,
-  server: [...STEPS, 'contract', 'dossier', 'store', 'host'],
-  cli: [...STEPS, 'dossier', 'store', 'host'],
+  press: [...STEPS, 'dossier', 'host'],
+  server: [...STEPS, 'contract', 'dossier', 'store', 'host', 'press'],
+  cli: [...STEPS, 'dossier', 'store', 'host', 'press'],
   web: ['contract', ...STEPS],
 };
 

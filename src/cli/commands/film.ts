@@ -3,7 +3,9 @@ import { join } from 'node:path';
 import {
   type Account,
   type Cut,
+  cuesOf,
   type Frozen,
+  hurriedCues,
   listedIds,
   type Mark,
   movedFigures,
@@ -15,11 +17,13 @@ import {
   scriptOf,
   type TellingOrder,
 } from '../../chronicle/index.ts';
-import { checkSpoken, frozenIn, SPOKEN } from '../film/frozen.ts';
-import { writeKit } from '../film/kit.ts';
+import { kitFiles, SPOKEN, writeKit } from '../../press/index.ts';
+import { reasonOf } from '../dossier.ts';
+import { checkSpoken, frozenIn } from '../film/frozen.ts';
 import type { FilmOptions } from '../film/options.ts';
 import { writeSeen } from '../film/seen.ts';
 import { accountIn, textIn } from '../film/told.ts';
+import { toldOn } from '../progress.ts';
 import { counted } from '../report/words.ts';
 import type { Terminal } from '../terminal.ts';
 import { WrongCall } from '../wrong-call.ts';
@@ -47,7 +51,7 @@ export async function film(
   const kept = marks === null ? null : await keptIn(out!);
   const script = kept?.script ?? scriptOf(told.account, await wishOf(options, told.account));
   const cut = cutOf(script, marks);
-  await writeKit(folder, told.account, cut, options, terminal, kept);
+  await makeKit(folder, told.account, cut, options, kept === null, terminal);
   const seen = (marks ?? []).filter((mark) => mark.is === 'seen');
   if (write) await writeSeen(folder, told.dossier, seen, options.recording ?? marksFile!, terminal);
   else if (seen.length > 0)
@@ -58,6 +62,34 @@ export async function film(
       `${counted(moved.length, 'spoken figure')} moved since it was recorded; --check ${out} lists them.\n`,
     );
   return told.dossier.faults.length === 0 && moved.length === 0 ? 0 : 1;
+}
+
+async function makeKit(
+  folder: string,
+  account: Account,
+  cut: Cut,
+  { out = '', recording = null }: { readonly out?: string; readonly recording?: string | null },
+  freezes: boolean,
+  terminal: Terminal,
+): Promise<void> {
+  const told = toldOn(terminal);
+  const files = await kitFiles(folder, account, cut, { recording, freezes }, told);
+  told.end();
+  await writeKit(out, files).catch((error: NodeJS.ErrnoException) => {
+    throw new WrongCall(`${out} cannot be written: ${reasonOf(error)}.`);
+  });
+  const { script } = cut;
+  const cues = cuesOf(cut);
+  const pictures = [...files.keys()].filter((name) => name.endsWith('.png'));
+  const minutes = (cut.length / 60).toFixed(1);
+  await terminal.write(
+    `${counted(script.scenes.length, 'scene')}, ${minutes} minutes at ${script.rate} words a minute, ${counted(cues.length, 'caption')}, ${counted(pictures.length, 'picture')} in ${out}.\n`,
+  );
+  const hurried = hurriedCues(cues, script.language);
+  if (hurried.length > 0)
+    terminal.say(
+      `${counted(hurried.length, 'caption')} stand too short to be read at 180 words a minute, first ${hurried[0]?.id}.\n`,
+    );
 }
 
 function saysPrices(frozen: Frozen | null): boolean {

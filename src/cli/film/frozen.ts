@@ -1,14 +1,12 @@
 import { stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { type Account, type Frozen, movedFigures } from '../../chronicle/index.ts';
+import { SPOKEN } from '../../press/index.ts';
 import { wrapped } from '../report/width.ts';
 import { counted } from '../report/words.ts';
 import type { Terminal } from '../terminal.ts';
 import { WrongCall } from '../wrong-call.ts';
 import { textIn } from './told.ts';
-
-/** The file in which a film keeps what was said. */
-export const SPOKEN = 'spoken.json';
 
 /** What was said in a film, from its folder or the file itself. Throws `WrongCall` where it is none. */
 export async function frozenIn(path: string): Promise<Frozen> {

@@ -1,7 +1,9 @@
 import { readFile } from 'node:fs/promises';
-import { type Account, accountOf, resultsOf } from '../../chronicle/index.ts';
-import { accountGroundIn, type Dossier } from '../../dossier/index.ts';
+import type { Account } from '../../chronicle/index.ts';
+import type { Dossier } from '../../dossier/index.ts';
+import { worked } from '../../press/index.ts';
 import { dossierIn, reasonOf } from '../dossier.ts';
+import { toldOn } from '../progress.ts';
 import { faultsReport } from '../report/faults.ts';
 import type { Terminal } from '../terminal.ts';
 import { WrongCall } from '../wrong-call.ts';
@@ -14,8 +16,10 @@ export async function accountIn(
 ): Promise<{ readonly dossier: Dossier; readonly account: Account }> {
   const dossier = await dossierIn(folder);
   if (dossier.faults.length > 0) terminal.say(faultsReport(dossier.faults, terminal.width));
-  const ground = accountGroundIn(dossier, null);
-  return { dossier, account: accountOf(ground, resultsOf(ground, { prices })) };
+  const told = toldOn(terminal);
+  const { account } = worked(dossier, { prices }, told);
+  told.end();
+  return { dossier, account };
 }
 
 /** A text that was named. Throws `WrongCall` where it cannot be read. */

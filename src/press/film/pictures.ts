@@ -3,7 +3,7 @@ import { cardMapOf, findOutline, rectified } from '../../bench/index.ts';
 import type { Account, StillPicture, ToldPicture } from '../../chronicle/index.ts';
 import { isSafeName } from '../../dossier/index.ts';
 import { decodePicture, shownSamples } from '../../host/index.ts';
-import type { Terminal } from '../terminal.ts';
+import type { Told } from '../told.ts';
 
 /** Pixels a millimetre of a card on stills, and widest picture. */
 const FINENESS = 12;
@@ -17,17 +17,17 @@ const WIDEST = 1200;
 export async function stillPictures(
   folder: string,
   account: Account,
-  told: ReadonlySet<string>,
-  terminal: Terminal,
+  wanted: ReadonlySet<string>,
+  told: Told,
 ): Promise<ReadonlyMap<string, StillPicture>> {
   const found = new Map<string, StillPicture>();
   for (const { id, pictures } of account.printings) {
-    const picture = told.has(id) ? pictures.find(({ side }) => side !== 'back') : undefined;
+    const picture = wanted.has(id) ? pictures.find(({ side }) => side !== 'back') : undefined;
     if (picture === undefined || !isSafeName(picture.file)) continue;
     try {
       found.set(id, await stillPicture(folder, picture, account));
     } catch (error) {
-      terminal.say(`${picture.file} is left out: ${(error as Error).message}\n`);
+      told.leaves(`${picture.file} is left out: ${(error as Error).message}`);
     }
   }
   return found;

@@ -1,0 +1,4 @@
+export { type AccountOptions, type Worked, worked } from './account.ts';
+export { type KitOptions, kitFiles, SPOKEN, writeKit } from './film/kit.ts';
+export { siteFiles } from './site.ts';
+export type { Files, Told } from './told.ts';
