@@ -7,6 +7,7 @@ export { figureNamed, priceName } from './figures/figures.ts';
 export type * from './figures/types.ts';
 export * from './film/index.ts';
 export * from './leaving/index.ts';
+export * from './missing/index.ts';
 export * from './packet/index.ts';
 export type * from './paper/types.ts';
 export * from './revisions/index.ts';

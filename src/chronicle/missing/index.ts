@@ -1,0 +1,3 @@
+export { missingIn } from './missing.ts';
+export type * from './types.ts';
+export { LACKS } from './why.ts';
