@@ -25,7 +25,7 @@ describe.skipIf(!CAN_RUN)('the published site (needs a Chromium)', () => {
 
   beforeAll(async () => {
     folder = await mkdtemp(join(tmpdir(), 'printlore-site-'));
-    const words = ['publish', 'demo/dossier', '--out', join(folder, 'site'), '--prices'];
+    const words = ['publish', 'demo/dossier', '--out', join(folder, 'site'), '--prices', '--proof'];
     expect((await answerTo(words)).err).toBe('');
     browser = await launch();
   }, 120_000);

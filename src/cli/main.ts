@@ -160,9 +160,10 @@ function addMarket(program: Command, terminal: Terminal, end: (exit: Exit) => vo
 function addChronicle(program: Command, terminal: Terminal, end: (exit: Exit) => void): void {
   program
     .command('publish')
-    .description('write the account of a card as a site, or tell what leaves with it')
+    .description('freeze a revision and write it as a site, or tell what leaves with it')
     .argument('<dossier>', 'folder of the dossier')
     .option('--out <folder>', 'write the site into this folder; an earlier site in it is replaced')
+    .option('--proof', 'with --out: write a proof, which freezes no revision')
     .option('--draft', 'print a draft of the facts of each printing, for story/')
     .option('--list', 'list what leaves and what stays; writes nothing')
     .option('--downloads <folder>', 'write what readers may download into this folder')

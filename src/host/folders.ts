@@ -10,10 +10,13 @@ const MARK = '.printlore-made';
  * nothing, where the folder holds files that were not written so.
  *
  * @param files by their names within the folder, `/` between folders
+ * @param then what is to be done once all files are written and before the folder takes the place; a
+ *   failure of it leaves the earlier folder
  */
 export async function replaceFolder(
   folder: string,
   files: ReadonlyMap<string, Uint8Array | string>,
+  then: () => Promise<unknown> = async () => {},
 ): Promise<void> {
   const path = resolve(folder);
   await mkdir(dirname(path), { recursive: true });
@@ -28,6 +31,7 @@ export async function replaceFolder(
   try {
     await chmod(draft, 0o755);
     await fill(draft, files);
+    await then();
     await rm(before, { recursive: true, force: true });
     if ((await namesIn(path)) !== undefined) await rename(path, before);
     await rename(draft, path);

@@ -1,4 +1,5 @@
 import { type Account, accountOf, phrasesOf, resultsOf, storyValue } from '../chronicle/index.ts';
+import type { Dating } from '../dating/index.ts';
 import { accountGroundIn, type Dossier, type Fault, storyFaultsIn } from '../dossier/index.ts';
 import { dayFrom } from '../evidence/index.ts';
 import type { Told } from './told.ts';
@@ -14,6 +15,8 @@ export interface AccountOptions {
 /** An account, and what its stories name that is not in it. */
 export interface Worked {
   readonly account: Account;
+  /** The answer of dating that it rests on, what stays at home included. */
+  readonly dating: Dating;
   readonly storyFaults: readonly Fault[];
 }
 
@@ -35,5 +38,5 @@ export function worked(
     source: (id) => sources.has(id),
     value: (name) => storyValue(name, account, phrasesOf('en')) !== undefined,
   });
-  return { account, storyFaults };
+  return { account, dating: results.dating, storyFaults };
 }

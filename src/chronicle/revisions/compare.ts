@@ -1,10 +1,14 @@
 import type { Figure } from '../figures/types.ts';
 import { claimChanges } from './claims.ts';
 import { movedBy } from './moved.ts';
-import type { ClaimChange, Difference, FigureChange, FrozenClaim, Revision } from './types.ts';
-
-/** A revision, or the dossier as it stands, that is not frozen and has no number. */
-export type State = Omit<Revision, 'number'> & { readonly number: number | null };
+import type {
+  ClaimChange,
+  Difference,
+  FigureChange,
+  FrozenClaim,
+  Revision,
+  State,
+} from './types.ts';
 
 /** What changed from one revision to a later state: files, claims and figures, each with its reason. */
 export function compareRevisions(from: Revision, to: State): Difference {

@@ -1,4 +1,3 @@
-export { compareRevisions, type State } from './compare.ts';
-export { type FreezeGround, freeze, revisionText } from './freeze.ts';
-export { releaseFigures } from './release-figures.ts';
+export { compareRevisions } from './compare.ts';
+export { revisionText, type StateGround, stateOf } from './state.ts';
 export type * from './types.ts';

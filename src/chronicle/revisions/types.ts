@@ -35,6 +35,9 @@ export interface Revision {
   readonly claims: readonly FrozenClaim[];
 }
 
+/** A revision, or the dossier as it stands, that is not frozen and has no number. */
+export type State = Omit<Revision, 'number'> & { readonly number: number | null };
+
 /** What became of a claim between two revisions. */
 export interface ClaimChange {
   /**

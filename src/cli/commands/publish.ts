@@ -1,9 +1,18 @@
 import { type Account, draftOf, phrasesOf, tellingOf } from '../../chronicle/index.ts';
-import { replaceFolder } from '../../host/index.ts';
-import { type AccountOptions, siteFiles, type Told, worked } from '../../press/index.ts';
-import { dossierIn, reasonOf } from '../dossier.ts';
+import { readDossier, readRevisions } from '../../dossier/index.ts';
+import {
+  type AccountOptions,
+  type Edition,
+  publishInto,
+  siteFiles,
+  type Told,
+  type Worked,
+  worked,
+} from '../../press/index.ts';
+import { filesIn, reasonOf } from '../dossier.ts';
 import { toldOn } from '../progress.ts';
 import { faultsReport } from '../report/faults.ts';
+import { editionIn } from '../revisions/edition.ts';
 import type { Terminal } from '../terminal.ts';
 import { WrongCall } from '../wrong-call.ts';
 
@@ -11,25 +20,33 @@ import { WrongCall } from '../wrong-call.ts';
 export interface PublishOptions extends AccountOptions {
   /** Drafts are printed where it is missing. */
   readonly out?: string;
+  /** Freezes nothing, and the pages say so. */
+  readonly proof?: boolean;
 }
 
 /**
- * Writes the site of a dossier's account as a whole into a folder, or prints drafts of its stories.
- * Faults are listed on standard error and answered by 1. Writes nothing to the dossier.
+ * Freezes the next revision of a dossier, where something changed, and writes its site as a whole
+ * into a folder; or prints drafts of its stories. Faults are listed on standard error and answered
+ * by 1.
  */
 export async function publish(
   folder: string,
-  { out, ...options }: PublishOptions,
+  { out, proof = false, ...options }: PublishOptions,
   terminal: Terminal,
 ): Promise<0 | 1> {
-  const dossier = await dossierIn(folder);
+  const files = await filesIn(folder);
+  const dossier = await readDossier(files);
+  const frozen = await readRevisions(files);
   const told = toldOn(terminal);
-  const { account, storyFaults } = worked(dossier, options, told);
+  const work = worked(dossier, options, told);
   told.end();
-  const faults = [...dossier.faults, ...storyFaults];
+  const faults = [...dossier.faults, ...work.storyFaults, ...frozen.faults];
   if (faults.length > 0) terminal.say(faultsReport(faults, terminal.width));
-  if (out === undefined) await terminal.write(draftsOf(account));
-  else await terminal.write(await siteInto(out, folder, account, told));
+  if (out === undefined) await terminal.write(draftsOf(work.account));
+  else {
+    const edition = proof ? null : editionIn(dossier, work, frozen);
+    await terminal.write(await siteInto(out, folder, work, edition, told));
+  }
   told.end();
   return faults.length === 0 ? 0 : 1;
 }
@@ -44,12 +61,21 @@ function draftsOf(account: Account): string {
 async function siteInto(
   out: string,
   folder: string,
-  account: Account,
+  { account }: Worked,
+  edition: Edition | null,
   told: Told,
 ): Promise<string> {
   const files = await siteFiles(folder, account, told);
-  await replaceFolder(out, files).catch((error: NodeJS.ErrnoException) => {
+  await publishInto(out, files, folder, edition).catch((error: NodeJS.ErrnoException) => {
     throw new WrongCall(`${out} cannot be written: ${reasonOf(error)}.`);
   });
-  return `${files.size} files written to ${out}; begin at index.html.\n`;
+  return `${frozenWords(edition)}${files.size} files written to ${out}; begin at index.html.\n`;
+}
+
+function frozenWords(edition: Edition | null): string {
+  if (edition === null) return 'A proof: no revision is frozen. ';
+  const { isNew, revision } = edition;
+  return isNew
+    ? `Revision ${revision.number} of ${revision.day} is frozen. `
+    : `Nothing changed since revision ${revision.number} of ${revision.day}. `;
 }

@@ -1,32 +1,13 @@
-import { join } from 'node:path';
-import {
-  compareRevisions,
-  type FreezeGround,
-  freeze,
-  type Revision,
-  releaseFigures,
-  revisionText,
-  type State,
-} from '../../chronicle/index.ts';
-import { date } from '../../dating/index.ts';
-import {
-  type Dossier,
-  leavingGroundIn,
-  newestDay,
-  readDossier,
-  readRevisions,
-  revisionName,
-} from '../../dossier/index.ts';
-import { isoOf } from '../../evidence/index.ts';
-import { sha512 } from '../../host/index.ts';
-import { filesIn } from '../dossier.ts';
+import { compareRevisions, type Revision } from '../../chronicle/index.ts';
+import { type Dossier, readDossier, readRevisions } from '../../dossier/index.ts';
+import { keepRevision, type Worked, worked } from '../../press/index.ts';
+import { filesIn, reasonOf } from '../dossier.ts';
 import { writeJson } from '../json.ts';
-import { progressOn } from '../progress.ts';
+import { toldOn } from '../progress.ts';
 import { faultsReport } from '../report/faults.ts';
 import { differenceReport, revisionsReport } from '../report/revisions.ts';
+import { editionIn, type ReadRevisions, stateNow } from '../revisions/edition.ts';
 import type { Terminal } from '../terminal.ts';
-import { version } from '../version.ts';
-import { writeAsked } from '../written.ts';
 import { WrongCall } from '../wrong-call.ts';
 
 /** What `revisions` was called with. */
@@ -36,6 +17,9 @@ export interface RevisionsOptions {
   readonly json?: boolean;
 }
 
+/** The dossier as it stands, with what an account of it leads to. */
+type Now = (prices: boolean) => Promise<readonly [Dossier, Worked]>;
+
 /**
  * Lists the revisions of a dossier, compares two of them (`now`: the dossier as it stands), or
  * freezes the next one. Broken revision files are listed on standard error and answered by 1.
@@ -43,85 +27,77 @@ export interface RevisionsOptions {
 export async function revisions(
   folder: string,
   names: readonly [string?, string?],
-  { freeze: freezes = false, on, json = false }: RevisionsOptions,
+  { freeze = false, on, json = false }: RevisionsOptions,
   terminal: Terminal,
 ): Promise<0 | 1> {
   const files = await filesIn(folder);
-  const read = await readRevisions(files);
-  if (read.faults.length > 0) terminal.say(faultsReport(read.faults, terminal.width));
-  const now = async (number: number) =>
-    stateOf(await readDossier(files), number, on ?? null, terminal);
-  if (freezes) {
-    if (names[0] !== undefined) throw new WrongCall('--freeze takes no revisions to compare.');
-    if (read.faults.length > 0)
-      throw new WrongCall('Nothing is frozen while a revision is broken.');
-    await freezeNext(folder, read.revisions, now, terminal);
-  } else if (names[0] === undefined) {
-    if (json) await writeJson({ revisions: read.revisions.map(headOf) }, terminal);
-    else await terminal.write(revisionsReport(read.revisions, terminal.width));
-  } else {
-    const [from, to = 'now'] = names as [string, string?];
-    const last = to === 'now' ? { ...(await now(0)), number: null } : numbered(read.revisions, to);
-    const difference = compareRevisions(numbered(read.revisions, from), last);
-    if (json) await writeJson(difference, terminal);
-    else
-      for (const part of differenceReport(difference, terminal.width)) await terminal.write(part);
-  }
-  return read.faults.length === 0 ? 0 : 1;
+  const frozen = await readRevisions(files);
+  if (frozen.faults.length > 0) terminal.say(faultsReport(frozen.faults, terminal.width));
+  const now: Now = async (prices) => {
+    const dossier = await readDossier(files);
+    const told = toldOn(terminal);
+    const work = worked(dossier, { prices, ...(on === undefined ? {} : { on }) }, told);
+    told.end();
+    return [dossier, work];
+  };
+  if (freeze && names[0] !== undefined)
+    throw new WrongCall('--freeze takes no revisions to compare.');
+  if (freeze) await freezeNext(folder, frozen, now, terminal);
+  else if (names[0] === undefined) await list(frozen.revisions, json, terminal);
+  else await compare([names[0], names[1] ?? 'now'], frozen.revisions, now, json, terminal);
+  return frozen.faults.length === 0 ? 0 : 1;
+}
+
+async function list(all: readonly Revision[], json: boolean, terminal: Terminal): Promise<void> {
+  if (json) await writeJson({ revisions: all.map(headOf) }, terminal);
+  else await terminal.write(revisionsReport(all, terminal.width));
 }
 
 function headOf({ number, day, sha512: hash, madeWith, figures, claims }: Revision): object {
   return { number, day, sha512: hash, madeWith, figures: figures.length, claims: claims.length };
 }
 
-function numbered(all: readonly Revision[], name: string): State & Revision {
+async function compare(
+  [from, to]: readonly [string, string],
+  all: readonly Revision[],
+  now: Now,
+  json: boolean,
+  terminal: Terminal,
+): Promise<void> {
+  const before = numbered(all, from);
+  const after = to === 'now' ? stateNow(...(await now(tellsPrices(before)))) : numbered(all, to);
+  const difference = compareRevisions(before, after);
+  if (json) return await writeJson(difference, terminal);
+  for (const part of differenceReport(difference, terminal.width)) await terminal.write(part);
+}
+
+function numbered(all: readonly Revision[], name: string): Revision {
   const found = all.find(({ number }) => String(number) === name);
   if (found) return found;
   const there = all.length === 0 ? 'none is frozen yet' : `there are 1 to ${all.length}`;
   throw new WrongCall(`There is no revision ${name}: ${there}.`);
 }
 
-async function freezeNext(
-  folder: string,
-  before: readonly Revision[],
-  now: (number: number) => Promise<Revision>,
-  terminal: Terminal,
-): Promise<void> {
-  const last = before.at(-1);
-  const next = await now((last?.number ?? 0) + 1);
-  if (last?.sha512 === next.sha512 && last.madeWith === next.madeWith) {
-    await terminal.write(`Nothing changed since revision ${last.number}; none is frozen.\n`);
-    return;
-  }
-  const name = revisionName(next.number);
-  await writeAsked(join(folder, name), revisionText(next));
-  await terminal.write(`Revision ${next.number} of ${next.day} is frozen in ${name}.\n`);
+/** Whether it was published with prices; what follows it is taken likewise. */
+function tellsPrices({ figures }: Revision): boolean {
+  return figures.some(({ value }) => value.is === 'price');
 }
 
-async function stateOf(
-  dossier: Dossier,
-  number: number,
-  on: string | null,
+async function freezeNext(
+  folder: string,
+  frozen: ReadRevisions,
+  now: Now,
   terminal: Terminal,
-): Promise<Revision> {
-  const { evidence } = dossier;
-  const newest = newestDay(dossier);
-  const day = on ?? (newest === null ? null : isoOf(newest));
-  if (day === null) throw new WrongCall('Nothing in the dossier has a day: give one with --on.');
-  const progress = progressOn(terminal, 'Dating');
-  const dating = date(evidence, { seed: 1, onProgress: progress.report });
-  progress.end();
-  const claims = dating.printings.flatMap((printing) => printing.claims);
-  const { tables, texts } = leavingGroundIn(dossier, []);
-  const ground: FreezeGround = {
-    number,
-    day,
-    madeWith: `Printlore ${version()}`,
-    research: { tables, texts, manifest: dossier.documents.get('dossier.json') },
-    evidence,
-    figures: releaseFigures(evidence, dating, day),
-    pRight: new Map(claims.map(({ row, p_right }) => [row, p_right])),
-    sha512,
-  };
-  return freeze(ground);
+): Promise<void> {
+  const last = frozen.revisions.at(-1);
+  const edition = editionIn(...(await now(last !== undefined && tellsPrices(last))), frozen);
+  const { isNew, revision } = edition;
+  if (!isNew) {
+    await terminal.write(`Nothing changed since revision ${revision.number}; none is frozen.\n`);
+    return;
+  }
+  const name = await keepRevision(folder, revision).catch((error: NodeJS.ErrnoException) => {
+    throw new WrongCall(`The revision cannot be written: ${reasonOf(error)}.`);
+  });
+  await terminal.write(`Revision ${revision.number} of ${revision.day} is frozen in ${name}.\n`);
 }

@@ -2,11 +2,10 @@ import type { Evidence } from '../../evidence/index.ts';
 import { claimKeys } from '../account/claim-keys.ts';
 import type { Figure } from '../figures/types.ts';
 import { canonicalFiles, hashList, type Research } from './canonical.ts';
-import type { FrozenClaim, Revision } from './types.ts';
+import type { FrozenClaim, Revision, State } from './types.ts';
 
-/** What a revision is frozen from. */
-export interface FreezeGround {
-  readonly number: number;
+/** What a state is made from. */
+export interface StateGround {
   /** ISO 8601; a step has no clock. */
   readonly day: string;
   readonly madeWith: string;
@@ -19,15 +18,15 @@ export interface FreezeGround {
   readonly sha512: (text: string) => string;
 }
 
-/** Freezes the state of a dossier. Equal contents give equal bytes, whatever order rows stand in. */
-export function freeze(ground: FreezeGround): Revision {
-  const { number, day, madeWith, research, figures, sha512 } = ground;
+/** The state of a dossier as it stands. Equal contents give equal bytes, whatever order rows stand in. */
+export function stateOf(ground: StateGround): State {
+  const { day, madeWith, research, figures, sha512 } = ground;
   const hashes = [...canonicalFiles(research)].map(([name, text]) => [name, sha512(text)] as const);
   const files = Object.fromEntries(hashes);
   const sorted = [...figures].sort((a, b) => (a.name < b.name ? -1 : 1));
   return {
     format: 1,
-    number,
+    number: null,
     day,
     sha512: sha512(hashList(files)),
     files,
@@ -37,7 +36,7 @@ export function freeze(ground: FreezeGround): Revision {
   };
 }
 
-function frozenClaims({ evidence, pRight }: FreezeGround): FrozenClaim[] {
+function frozenClaims({ evidence, pRight }: StateGround): FrozenClaim[] {
   const keys = claimKeys(evidence.claims);
   const home = new Set(
     evidence.sources.flatMap(({ id, publish }) => (publish === 'no' ? [id] : [])),
