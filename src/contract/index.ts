@@ -1,4 +1,5 @@
 export * from './bench.ts';
+export * from './chronicle.ts';
 export * from './dating.ts';
 export * from './decide.ts';
 export * from './dossier.ts';

@@ -43,3 +43,10 @@ it('goes on from a stop between putting the old folder aside and the new one in 
   await expect(replaceFolder(join(place, 'site'), broken)).rejects.toThrow();
   expect(await read()).toBe('one');
 });
+
+it('takes away what a stop had left beside the folder, and nothing else', async () => {
+  for (const name of ['.site.new-abc123', '.site.new-note', '.other.new-abc123'])
+    await mkdir(join(place, name, 'a'), { recursive: true });
+  await replaceFolder(join(place, 'site'), files('one'));
+  expect((await readdir(place)).sort()).toEqual(['.other.new-abc123', '.site.new-note', 'site']);
+});

@@ -6,8 +6,9 @@ const MARK = '.printlore-made';
 
 /**
  * Puts a folder of files in the place of the one that was written before, as a whole or not at all:
- * a new folder beside it is filled first and then given the name. Throws RangeError, and touches
- * nothing, where the folder holds files that were not written so.
+ * a new folder beside it is filled first and then given the name; one that was begun and stopped is
+ * taken away. Throws RangeError, and touches nothing, where the folder holds files that were not
+ * written so.
  *
  * @param files by their names within the folder, `/` between folders
  * @param then what is to be done once all files are written and before the folder takes the place; a
@@ -27,6 +28,7 @@ export async function replaceFolder(
   const found = (await namesIn(path)) ?? [];
   if (found.length > 0 && !found.includes(MARK))
     throw new RangeError(`${folder} holds other files: name a folder that is empty or new`);
+  await removeDraftsOf(path);
   const draft = await mkdtemp(join(dirname(path), `.${basename(path)}.new-`));
   try {
     await chmod(draft, 0o755);
@@ -40,6 +42,14 @@ export async function replaceFolder(
     throw error;
   }
   await rm(before, { recursive: true, force: true });
+}
+
+/** Takes away what was begun beside a folder when the work was stopped. */
+async function removeDraftsOf(path: string): Promise<void> {
+  const start = `.${basename(path)}.new-`;
+  for (const name of (await namesIn(dirname(path))) ?? [])
+    if (name.startsWith(start) && name.length === start.length + 6)
+      await rm(join(dirname(path), name), { recursive: true, force: true });
 }
 
 async function fill(

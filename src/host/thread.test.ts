@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { Cancelled, openThread, type Thread } from './index.ts';
 
 describe('a thread', () => {
-  let thread: Thread<unknown, number>;
+  let thread: Thread<unknown, number, string>;
   beforeEach(() => {
     thread = openThread(new URL('./fixtures/doubling.ts', import.meta.url));
   });
@@ -23,6 +23,13 @@ describe('a thread', () => {
     await new Promise((done) => setImmediate(done));
     process.off('warning', warn);
     expect(warnings).toEqual([]);
+  });
+
+  it('hears what a task tells on its way, and nothing of the next', async () => {
+    const heard: string[] = [];
+    expect(await thread.run(21, undefined, (word) => heard.push(word))).toBe(42);
+    await thread.run(4);
+    expect(heard).toEqual(['doubling 21']);
   });
 
   it('throws work away that is no longer wanted, and takes new work', async () => {

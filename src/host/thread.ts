@@ -1,22 +1,25 @@
 import { parentPort, Worker } from 'node:worker_threads';
 
 /** A thread that works on one task at a time and stays warm between them. */
-export interface Thread<Task, Answer> {
+export interface Thread<Task, Answer, Word = never> {
   /**
    * Works on a task, which is copied into the thread. Once `signal` is aborted the work is thrown
    * away with its thread, and a new one is made. Rejects with what the work threw, or `Cancelled`, at
-   * once: the thread that is thrown away may take a moment to end.
+   * once: the thread that is thrown away may take a moment to end. `hear` gets what the work tells on
+   * its way.
    */
-  run(task: Task, signal?: AbortSignal): Promise<Answer>;
+  run(task: Task, signal?: AbortSignal, hear?: (word: Word) => void): Promise<Answer>;
   /** Ends the thread for good, and the work it is at, which rejects. */
   close(): Promise<void>;
 }
 
 const CLOSED = 'the thread is closed';
 
-interface Reply<Answer> {
+interface Reply<Answer, Word> {
   readonly answer?: Answer;
   readonly error?: string;
+  /** Told on the way: the answer is still to come. */
+  readonly word?: Word;
 }
 
 /** The end of a task that is no longer wanted. */
@@ -31,12 +34,12 @@ interface Live {
 }
 
 /** Starts a thread at a module that calls `answerTasks`; a `.ts` entry is for a source checkout. */
-export function openThread<Task, Answer>(entry: URL): Thread<Task, Answer> {
+export function openThread<Task, Answer, Word = never>(entry: URL): Thread<Task, Answer, Word> {
   let live = launch(entry);
   let stop: ((why: Error) => void) | undefined;
   let ending: Promise<unknown> = Promise.resolve();
   let closed = false;
-  const run = (task: Task, signal?: AbortSignal): Promise<Answer> => {
+  const run = (task: Task, signal?: AbortSignal, hear?: (word: Word) => void): Promise<Answer> => {
     if (closed) return Promise.reject(new Error(CLOSED));
     if (stop) throw new Error('the thread is at work');
     if (signal?.aborted) return Promise.reject(new Cancelled());
@@ -46,7 +49,7 @@ export function openThread<Task, Answer>(entry: URL): Thread<Task, Answer> {
       return Promise.reject(failure);
     }
     const used = live;
-    const { answer, reject } = ask<Task, Answer>(used.worker, task);
+    const { answer, reject } = ask<Task, Answer, Word>(used.worker, task, hear);
     const cancel = () => reject(new Cancelled());
     signal?.addEventListener('abort', cancel);
     stop = reject;
@@ -74,15 +77,22 @@ export function openThread<Task, Answer>(entry: URL): Thread<Task, Answer> {
 class WorkFailed extends Error {}
 
 /** Sends a task and waits for its reply, for the worker's end, or for `reject`. */
-function ask<Task, Answer>(worker: Worker, task: Task) {
+function ask<Task, Answer, Word>(
+  worker: Worker,
+  task: Task,
+  hear: (word: Word) => void = () => undefined,
+) {
   let reject: (why: Error) => void = () => undefined;
-  let answered: (reply: Reply<Answer>) => void = () => undefined;
+  let answered: (reply: Reply<Answer, Word>) => void = () => undefined;
   const ended = () => reject(new Error('the thread ended unexpectedly'));
   const answer = new Promise<Answer>((resolve, rejectAnswer) => {
     reject = rejectAnswer;
-    answered = ({ answer: value, error }) =>
-      error === undefined ? resolve(value as Answer) : rejectAnswer(new WorkFailed(error));
-    worker.once('message', answered).once('error', reject).once('exit', ended);
+    answered = ({ answer: value, error, word }) => {
+      if (word !== undefined) hear(word);
+      else if (error === undefined) resolve(value as Answer);
+      else rejectAnswer(new WorkFailed(error));
+    };
+    worker.on('message', answered).once('error', reject).once('exit', ended);
     worker.postMessage(task);
   }).finally(() => {
     worker.off('message', answered).off('error', reject).off('exit', ended);
@@ -102,16 +112,22 @@ function launch(entry: URL): Live {
   return live;
 }
 
-/** For the module that a thread starts at: answers each task with what `work` makes of it. */
-export function answerTasks<Task, Answer>(work: (task: Task) => Answer | Promise<Answer>): void {
+/**
+ * For the module that a thread starts at: answers each task with what `work` makes of it, which may
+ * tell something on its way.
+ */
+export function answerTasks<Task, Answer, Word = never>(
+  work: (task: Task, tell: (word: Word) => void) => Answer | Promise<Answer>,
+): void {
   if (!parentPort) throw new TypeError('answerTasks is for a thread');
   const port = parentPort;
   port.on('message', async (task: Task) => {
     try {
-      port.postMessage({ answer: await work(task) } satisfies Reply<Answer>);
+      const answer = await work(task, (word) => port.postMessage({ word }));
+      port.postMessage({ answer } satisfies Reply<Answer, Word>);
     } catch (error) {
       const words = error instanceof Error ? error.message : String(error);
-      port.postMessage({ error: words } satisfies Reply<Answer>);
+      port.postMessage({ error: words } satisfies Reply<Answer, Word>);
     }
   });
 }

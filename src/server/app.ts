@@ -1,5 +1,6 @@
 import { Hono } from 'hono';
 import type { Bench } from './bench/bench.ts';
+import type { Chronicle } from './chronicle/chronicle.ts';
 import type { Counting } from './counts/counting.ts';
 import type { Pricing } from './counts/pricing.ts';
 import type { Deciding } from './desk/deciding.ts';
@@ -10,6 +11,7 @@ import { answerPage, type Pages } from './pages.ts';
 import { Refused, refuse } from './refusal.ts';
 import { addBench } from './routes/bench.ts';
 import { addChanges } from './routes/changes.ts';
+import { addChronicle } from './routes/chronicle.ts';
 import { addDating } from './routes/dating.ts';
 import { addDecide } from './routes/decide.ts';
 import { addDossier } from './routes/dossier.ts';
@@ -18,6 +20,7 @@ import { addEvents } from './routes/events.ts';
 import { addIdentify } from './routes/identify.ts';
 import { addNotes } from './routes/notes.ts';
 import { addPopulation } from './routes/population.ts';
+import { addPreview } from './routes/preview.ts';
 import { addPrices } from './routes/prices.ts';
 import type { Session } from './session.ts';
 
@@ -29,6 +32,7 @@ export interface Ground {
   readonly identifying: Identifying;
   readonly counting: Counting;
   readonly pricing: Pricing;
+  readonly chronicle: Chronicle;
   readonly home: Home;
   readonly pages: Pages;
   readonly token: string;
@@ -44,6 +48,7 @@ export function appOf({
   pricing,
   deciding,
   identifying,
+  chronicle,
   home,
   pages,
   token,
@@ -69,6 +74,8 @@ export function appOf({
   addIdentify(app, identifying);
   addPopulation(app, counting);
   addPrices(app, pricing);
+  addChronicle(app, chronicle);
+  addPreview(app, chronicle.previewing);
   app.all('/api/*', (context) => {
     throw new Refused('not-found', `There is no ${context.req.method} ${context.req.path}.`);
   });

@@ -12,6 +12,7 @@ export const POLICY = [
   "font-src 'self'",
   "connect-src 'self'",
   "worker-src 'self'",
+  "frame-src 'self'",
   "base-uri 'none'",
   "form-action 'none'",
   "frame-ancestors 'none'",

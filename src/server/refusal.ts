@@ -11,6 +11,7 @@ export const STATUS = {
   'wrong-method': 405,
   'other-dossier': 409,
   'already-there': 409,
+  'at-work': 409,
   'too-large': 413,
   'not-json': 415,
   'cannot-write': 503,

@@ -7,6 +7,8 @@ import { usualDataFolder } from '../host/index.ts';
 import { appOf } from './app.ts';
 import { Bench } from './bench/bench.ts';
 import { measurer } from './bench/measurer.ts';
+import { Chronicle } from './chronicle/chronicle.ts';
+import { RememberedPlaces } from './chronicle/places.ts';
 import { Counting } from './counts/counting.ts';
 import { Pricing } from './counts/pricing.ts';
 import { type Dater, threadedDater } from './dater.ts';
@@ -62,6 +64,7 @@ export async function startServer(options: StartOptions = {}): Promise<Running> 
   const reckoning = reckoner();
   const deciding = new Deciding(session, reckoning);
   const identifying = new Identifying(session, reckoning);
+  const chronicle = new Chronicle(session, new RememberedPlaces(home.folder));
   let port = 0;
   const app = appOf({
     session,
@@ -70,6 +73,7 @@ export async function startServer(options: StartOptions = {}): Promise<Running> 
     pricing,
     deciding,
     identifying,
+    chronicle,
     home,
     pages,
     token,
@@ -88,6 +92,7 @@ export async function startServer(options: StartOptions = {}): Promise<Running> 
         await reckoning.close();
         await counting.close();
         await pricing.close();
+        await chronicle.close();
       },
     };
   } catch (error) {
