@@ -103,7 +103,12 @@ export const StillsSchema = z.object({
 export type StillsAnswer = z.infer<typeof StillsSchema>;
 
 /** Body of `POST /api/chronicle/publish`. */
-export const PublishRequestSchema = z.object({ out: folder, prices: z.boolean() });
+export const PublishRequestSchema = z.object({
+  out: folder,
+  prices: z.boolean(),
+  /** No revision is frozen. */
+  proof: z.boolean(),
+});
 export type PublishRequest = z.infer<typeof PublishRequestSchema>;
 
 /** Body of `POST /api/chronicle/film`. */

@@ -1,7 +1,6 @@
 import type { Revision, State } from '../../chronicle/index.ts';
 import type { Dossier, Fault } from '../../dossier/index.ts';
-import { type Edition, editionOf, stateIn, type Worked } from '../../press/index.ts';
-import { version } from '../version.ts';
+import { type Edition, editionOf, madeWith, stateIn, type Worked } from '../../press/index.ts';
 import { WrongCall } from '../wrong-call.ts';
 
 /** The revisions of a dossier as they were read. */
@@ -26,8 +25,4 @@ function dated(worked: Worked): Worked {
   if (worked.account.asOf === null)
     throw new WrongCall('Nothing in the dossier has a day: give one with --on.');
   return worked;
-}
-
-function madeWith(): string {
-  return `Printlore ${version()}`;
 }

@@ -28,7 +28,8 @@ describe('the chronicle over the wire', () => {
       await new Promise((done) => setTimeout(done, 30));
     }
   };
-  const publish = (out: string) => trial.ask('/api/chronicle/publish', { out, prices: false });
+  const publish = (out: string, proof = true) =>
+    trial.ask('/api/chronicle/publish', { out, prices: false, proof });
 
   it('lists what is missing, and no longer once its cell is filled', async () => {
     const { version, missing } = await state();
@@ -116,6 +117,11 @@ describe('the chronicle over the wire', () => {
     expect((await state()).places.site).toBe(out);
     const before = await readFile(join(out, 'index.html'), 'utf8');
 
+    await publish(out, false);
+    expect(await ended()).toMatchObject({
+      state: 'failed',
+      said: expect.stringContaining('has a day'),
+    });
     const mine = join(trial.root, 'mine');
     await mkdir(mine);
     await writeFile(join(mine, 'mine.txt'), 'mine');

@@ -1,9 +1,14 @@
 import { cuesOf, plannedCut, scriptOf } from '../../chronicle/index.ts';
-import { readDossier } from '../../dossier/index.ts';
-import { answerTasks, filesOf, replaceFolder } from '../../host/index.ts';
+import { type Dossier, readDossier, readRevisions } from '../../dossier/index.ts';
+import { answerTasks, filesOf } from '../../host/index.ts';
 import {
+  type Edition,
+  editionOf,
+  type Files,
   type Told as Hearing,
   kitFiles,
+  madeWith,
+  publishInto,
   siteFiles,
   stillsInto,
   type Worked,
@@ -12,45 +17,95 @@ import {
 } from '../../press/index.ts';
 import type { PressReply, PressTask, PressWord, Told } from './tasks.ts';
 
-/** The account that was worked out last; stills of one after the other need the same. */
-let last: { readonly of: string; readonly worked: Worked } | undefined;
+type Task<Do extends PressTask['do']> = Extract<PressTask, { readonly do: Do }>;
+
+interface Account {
+  readonly dossier: Dossier;
+  readonly worked: Worked;
+}
+
+/** What was worked out last; stills of one printing after the other need the same. */
+let last: { readonly of: string; readonly account: Account } | undefined;
 
 answerTasks(async (task: PressTask, tell: (word: PressWord) => void): Promise<PressReply> => {
   const told: Hearing = {
     begins: (step, share) => tell({ step, share }),
     leaves: (left) => tell({ left }),
   };
-  const { account } = await workedFor(task, told);
-  const { folder } = task;
-  if (task.do === 'site') return { files: await siteFiles(folder, account, told) };
-  if (task.do === 'stills') {
-    const { printing, language } = task;
-    const files = new Map<string, Uint8Array | string>();
-    const script = scriptOf(account, { order: [printing], language: language as 'en', rate: 160 });
-    await stillsInto(files, folder, account, script, told);
-    return { files };
+  const account = await accountFor(task, told);
+  switch (task.do) {
+    case 'site':
+      return { files: await siteFiles(task.folder, account.worked.account, told) };
+    case 'stills':
+      return { files: await stills(task, account, told) };
+    case 'publish':
+      return { said: await publish(task, account, told) };
+    case 'film':
+      return { said: await film(task, account, told) };
   }
-  if (task.do === 'publish') {
-    const files = await siteFiles(folder, account, told);
-    told.begins('Writing the files', 0.98);
-    await replaceFolder(task.out, files);
-    return { said: `${files.size} files in ${task.out}; begin at index.html.` };
-  }
-  const { order, language, rate, recording, out } = task;
+});
+
+async function accountFor({ folder, version, prices }: Told, told: Hearing): Promise<Account> {
+  const of = `${version} ${prices} ${folder}`;
+  if (last?.of === of) return last.account;
+  told.begins('Reading the dossier', 0);
+  const dossier = await readDossier(await filesOf(folder));
+  last = { of, account: { dossier, worked: worked(dossier, { prices }, told) } };
+  return last.account;
+}
+
+async function stills(
+  { folder, printing, language }: Task<'stills'>,
+  { worked: { account } }: Account,
+  told: Hearing,
+): Promise<Files> {
+  const files: Files = new Map();
+  const script = scriptOf(account, { order: [printing], language, rate: 160 });
+  await stillsInto(files, folder, account, script, told);
+  return files;
+}
+
+async function publish(
+  { folder, out, proof }: Task<'publish'>,
+  account: Account,
+  told: Hearing,
+): Promise<string> {
+  const edition = proof ? null : await editionFor(folder, account);
+  const files = await siteFiles(folder, account.worked.account, told);
+  told.begins('Writing the files', 0.98);
+  await publishInto(out, files, folder, edition);
+  return `${editionWords(edition)} ${files.size} files in ${out}; begin with index.html.`;
+}
+
+async function editionFor(folder: string, account: Account): Promise<Edition> {
+  const { revisions, faults } = await readRevisions(await filesOf(folder));
+  const [broken] = faults;
+  if (broken) throw new RangeError(`a revision is broken. ${broken.message}`);
+  if (account.worked.account.asOf === null)
+    throw new RangeError(
+      'nothing in the dossier has a day, which a revision must have. Publish a proof, or say when a source was read.',
+    );
+  return editionOf(account.dossier, account.worked, revisions, madeWith());
+}
+
+function editionWords(edition: Edition | null): string {
+  if (edition === null) return 'A proof, of which no revision is frozen:';
+  const { isNew, revision } = edition;
+  return isNew
+    ? `Revision ${revision.number} is frozen:`
+    : `Nothing changed since revision ${revision.number}:`;
+}
+
+async function film(
+  { folder, out, order, language, rate, recording }: Task<'film'>,
+  { worked: { account } }: Account,
+  told: Hearing,
+): Promise<string> {
   const cut = plannedCut(scriptOf(account, { order, language, rate }));
   const options = { recording: recording || null, freezes: true };
   const files = await kitFiles(folder, account, cut, options, told);
   told.begins('Writing the files', 0.98);
   await writeKit(out, files);
-  return {
-    said: `${files.size} files in ${out}: ${cut.script.scenes.length} scenes, ${(cut.length / 60).toFixed(1)} minutes, ${cuesOf(cut).length} captions; begin with read.html.`,
-  };
-});
-
-async function workedFor({ folder, version, prices }: Told, told: Hearing): Promise<Worked> {
-  const of = `${version} ${prices} ${folder}`;
-  if (last?.of === of) return last.worked;
-  told.begins('Reading the dossier', 0);
-  last = { of, worked: worked(await readDossier(await filesOf(folder)), { prices }, told) };
-  return last.worked;
+  const scenes = `${cut.script.scenes.length} scenes, ${(cut.length / 60).toFixed(1)} minutes, ${cuesOf(cut).length} captions`;
+  return `${files.size} files in ${out}: ${scenes}; begin with read.html.`;
 }

@@ -1,4 +1,5 @@
 import { randomBytes } from 'node:crypto';
+import type { Language } from '../../chronicle/index.ts';
 import { Cancelled } from '../../host/index.ts';
 import type { Files } from '../../press/index.ts';
 import type { Session } from '../session.ts';
@@ -16,7 +17,7 @@ export interface Proof {
 
 type Wish =
   | { readonly do: 'site' }
-  | { readonly do: 'stills'; readonly printing: string; readonly language: string };
+  | { readonly do: 'stills'; readonly printing: string; readonly language: Language };
 
 /** Proofs that are kept at once; stills of one printing weigh some 3 MB. */
 const KEPT = 8;

@@ -1,3 +1,4 @@
+import type { Language } from '../../chronicle/index.ts';
 import type { FilmRequest, PublishRequest } from '../../contract/index.ts';
 import type { Files } from '../../press/index.ts';
 
@@ -12,7 +13,7 @@ export interface Told {
 export type PressTask = Told &
   (
     | { readonly do: 'site' }
-    | { readonly do: 'stills'; readonly printing: string; readonly language: string }
+    | { readonly do: 'stills'; readonly printing: string; readonly language: Language }
     | ({ readonly do: 'publish' } & PublishRequest)
     | ({ readonly do: 'film' } & FilmRequest)
   );

@@ -1,4 +1,5 @@
 import type { Context, Hono } from 'hono';
+import type { Language } from '../../chronicle/index.ts';
 import {
   type ChronicleAnswer,
   FilmRequestSchema,
@@ -70,7 +71,7 @@ function prices(context: Context): boolean {
   return context.req.query('prices') === 'true';
 }
 
-function languageOf(context: Context): string {
+function languageOf(context: Context): Language {
   const language = FilmRequestSchema.shape.language.safeParse(context.req.query('language'));
   if (language.success) return language.data;
   throw new Refused('bad-request', 'Ask for language=en, pt, ja or ko.');
