@@ -1,10 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import {
+  bordersAlong,
   type Corners,
   cardMapOf,
   type Frame,
+  faceAlong,
   frameOf,
   type Outline,
+  outlineByHand,
   type Picture,
 } from '../../src/bench/index.ts';
 import { cardWith, outlineOf, photoMap } from './cards.ts';
@@ -86,6 +89,16 @@ describe('laws of the frame', () => {
     );
     for (const i of [0, 1] as const)
       expect(doubled.centering.sd[i]).toBeGreaterThan(1.5 * straight.centering.sd[i]);
+  });
+
+  it('is the same at once as with all marks, along an outline that a hand moved', () => {
+    const corners = map.corners.map(([x, y], i) => [x + 5 - 2 * i, y]) as unknown as Corners;
+    const known = { sizeMm: map.sizeMm, dpi: null, raking: [] };
+    const outline = outlineByHand(picture, corners, known);
+    const quick = bordersAlong(picture, outline, known);
+    const { outline: same, size, frame } = faceAlong(picture, outline, known);
+    expect(quick).toMatchObject({ outline: same, size, frame });
+    expect(quick.frame).not.toBeNull();
   });
 
   it('never states a smaller doubt for twice the noise', () => {

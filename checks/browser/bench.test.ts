@@ -95,13 +95,15 @@ describe.skipIf(!CAN_RUN)('the bench in the page (needs a Chromium)', () => {
     await page.context().close();
   }, 120_000);
 
-  it('moves a corner by keyboard, and can be read on a narrow page', async () => {
+  it('moves a corner and a side by keyboard, borders follow, and a narrow page can be read', async () => {
     const { page, wrongs } = await openPage(browser, `${running.url}#/bench/hare-1`, {
       viewport: { width: 390, height: 844 },
     });
     await page.waitForSelector('.drawing', { timeout: 60_000 });
     await page.getByRole('button', { name: 'As taken' }).click();
-    await page.getByRole('button', { name: 'Move the corners' }).click();
+    const borders = page.locator('.found-sheet .on-screen .facts dd', { hasText: 'left' });
+    const measured = await borders.textContent();
+    await page.getByRole('button', { name: 'Move the outline' }).click();
     const corner = page.getByRole('button', { name: /^Corner upper left/ });
     const across = async () =>
       Number(/at ([\d.]+) across/.exec((await corner.getAttribute('aria-label')) ?? '')?.[1]);
@@ -111,6 +113,20 @@ describe.skipIf(!CAN_RUN)('the bench in the page (needs a Chromium)', () => {
     await page.keyboard.press('Shift+ArrowRight');
     // Labels are told to a tenth of a pixel.
     expect((await across()) - before).toBeCloseTo(1.1, 5);
+    await page.getByRole('button', { name: /^Left side/ }).focus();
+    await page.keyboard.press('ArrowRight');
+    // The left border alone is less wide.
+    await expect.poll(() => borders.textContent(), { timeout: 30_000 }).not.toBe(measured);
+    await page.getByRole('button', { name: 'Leave it' }).click();
+    expect(await borders.textContent()).toBe(measured);
+    await page.getByRole('button', { name: 'Move the frame' }).click();
+    const side = await page.getByRole('button', { name: /^Frame’s left side/ }).boundingBox();
+    if (!side) throw new Error('no handle');
+    await page.mouse.move(side.x + 13, side.y + 13);
+    await page.mouse.down();
+    await page.mouse.move(side.x + 33, side.y + 13);
+    await page.mouse.up();
+    await expect.poll(() => borders.textContent(), { timeout: 30_000 }).not.toBe(measured);
     await expectNoSideways(page);
     expect(await barriers(page)).toEqual([]);
     expect(wrongs).toEqual([]);

@@ -20,7 +20,7 @@ export { compareWithReferences } from './compare/with-references.ts';
 export { type BoxMm, type Defect, type DefectKind, type DefectSd, WEAR_WORDS } from './defects.ts';
 export { type Compared, compareWithWords, type Described } from './described/described.ts';
 export { type Meaning, USUAL_WORDS } from './described/words.ts';
-export { faceAlong, faceOf } from './examine/face.ts';
+export { type Borders, bordersAlong, faceAlong, faceOf } from './examine/face.ts';
 export type {
   CopyKnown,
   Examination,

@@ -50,6 +50,7 @@ export const BenchFaceSchema = z.object({
       sd: point,
       rotation: z.number(),
       rotationSd: z.number(),
+      byHand: z.boolean(),
     })
     .nullable(),
   marks: z.array(BenchMarkSchema),
@@ -192,12 +193,29 @@ export type BenchKept = z.infer<typeof BenchKeptSchema>;
 export const BenchProgressSchema = z.object({ done: z.int(), of: z.int(), now: z.string() });
 export type BenchProgress = z.infer<typeof BenchProgressSchema>;
 
-/** Body of `POST /api/bench/COPY/outline`: corners moved by hand; null gives them up. */
-export const BenchOutlineSchema = z.object({
+const moved = z.object({
   side,
+  /** Corners of the outline that a hand set; null: as the picture shows them. */
   corners: corners.nullable(),
-  /** Draw them onto the edges that run near. */
-  refine: z.boolean(),
+  /** Corners of the printed frame, likewise. */
+  frame: corners.nullable(),
+});
+
+/** Body of `POST /api/bench/COPY/borders`: what a hand moves just now. */
+export const BenchMovedSchema = moved;
+export type BenchMoved = z.infer<typeof BenchMovedSchema>;
+
+/** Answer of `POST /api/bench/COPY/borders`: what follows at once, as the whole answer will have it. */
+export const BenchBordersSchema = BenchFaceSchema.pick({ size: true, frame: true }).extend({
+  /** Why there are no borders, in words. */
+  whyNot: z.string().nullable(),
+});
+export type BenchBorders = z.infer<typeof BenchBordersSchema>;
+
+/** Body of `POST /api/bench/COPY/outline`: what a hand moved; all marks follow. */
+export const BenchOutlineSchema = moved.extend({
+  /** Draw which of them onto the edges that run near. */
+  refine: z.enum(['outline', 'frame']).nullable(),
   /** Keep them; else only answer what would follow. */
   keep: z.boolean(),
 });

@@ -58,7 +58,8 @@ export async function startServer(options: StartOptions = {}): Promise<Running> 
   const session = new Session(opened, options.dater ?? threadedDater());
   const token = randomBytes(32).toString('base64url');
   const measuring = measurer();
-  const bench = new Bench(session, measuring);
+  const following = measurer();
+  const bench = new Bench(session, measuring, following);
   const counting = new Counting(session);
   const pricing = new Pricing(session);
   const reckoning = reckoner();
@@ -89,6 +90,7 @@ export async function startServer(options: StartOptions = {}): Promise<Running> 
       close: async () => {
         await close(server, session);
         await measuring.close();
+        await following.close();
         await reckoning.close();
         await counting.close();
         await pricing.close();

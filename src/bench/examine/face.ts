@@ -1,7 +1,9 @@
 import type { BoxMm } from '../defects.ts';
+import { frameByHand } from '../frame/by-hand.ts';
 import { frameOf } from '../frame/frame.ts';
 import type { Frame } from '../frame/types.ts';
 import { cardMapOf } from '../geometry/card-map.ts';
+import type { Corners } from '../geometry/points.ts';
 import { findOutline } from '../outline/find.ts';
 import type { Outline, OutlineKnown, OutlineTrouble } from '../outline/types.ts';
 import type { Picture } from '../picture.ts';
@@ -22,8 +24,12 @@ const NOTHING_TO_PROPOSE: readonly OutlineTrouble[] = [
   'too-small',
 ];
 
-/** Measures one face of a copy. */
-export function faceOf(picture: Picture, copy: CopyKnown): FaceAnswer {
+/** Measures one face of a copy; `frame` are the corners of its printed frame where a hand set them. */
+export function faceOf(
+  picture: Picture,
+  copy: CopyKnown,
+  frame: Corners | null = null,
+): FaceAnswer {
   const { hypotheses, trouble } = findOutline(picture, knownOf(picture, copy));
   const [outline] = hypotheses;
   if (!outline || trouble)
@@ -40,13 +46,36 @@ export function faceOf(picture: Picture, copy: CopyKnown): FaceAnswer {
       looks: [],
       whyNot: trouble?.words ?? null,
     };
-  return { ...faceAlong(picture, outline, copy), hypotheses };
+  return { ...faceAlong(picture, outline, copy, frame), hypotheses };
+}
+
+/** What follows at once from an outline; `whyNot` speaks of the borders alone. */
+export type Borders = Pick<FaceAnswer, 'outline' | 'size' | 'frame' | 'whyNot'>;
+
+/**
+ * Size, borders, centering and turn of a face along an outline that is given, and marks are not
+ * looked for: what a moved outline is followed by at once, exactly as `faceAlong` has it.
+ */
+export function bordersAlong(
+  picture: Picture,
+  outline: Outline,
+  copy: Pick<CopyKnown, 'sizeMm' | 'dpi'>,
+  frame: Corners | null = null,
+): Borders {
+  const bordered = frame
+    ? { frame: frameByHand(outline, frame), whyNot: null }
+    : frameOf(picture, outline);
+  return { outline, size: sizeOf(outline, knownOf(picture, copy)), ...bordered };
 }
 
 /** Measures a face along an outline that is given, such as one that a user moved. */
-export function faceAlong(picture: Picture, outline: Outline, copy: CopyKnown): FaceAnswer {
-  const known = knownOf(picture, copy);
-  const bordered = frameOf(picture, outline);
+export function faceAlong(
+  picture: Picture,
+  outline: Outline,
+  copy: CopyKnown,
+  frame: Corners | null = null,
+): FaceAnswer {
+  const bordered = bordersAlong(picture, outline, copy, frame);
   const clarity = outline.sizeMm
     ? clarityOf(picture, cardMapOf(outline.corners, outline.sizeMm, outline.lens))
     : null;
@@ -56,22 +85,23 @@ export function faceAlong(picture: Picture, outline: Outline, copy: CopyKnown): 
     ...(clarity ? clarityWords(clarity) : []),
   ];
   return {
-    outline,
+    ...bordered,
     hypotheses: [outline],
     trouble: null,
-    size: sizeOf(outline, known),
-    ...bordered,
     ...marks,
     limits: limits.map((one) => ({
       ...one,
       mm: Math.max(one.mm, clarity ? leastShown(clarity) : 0),
     })),
     whyNot: why.length > 0 ? why.join(' ') : null,
-    looks: looksAt(known, copy),
+    looks: looksAt(knownOf(picture, copy), copy),
   };
 }
 
-function knownOf(picture: Picture, { sizeMm, dpi }: CopyKnown): OutlineKnown {
+function knownOf(
+  picture: Picture,
+  { sizeMm, dpi }: Pick<CopyKnown, 'sizeMm' | 'dpi'>,
+): OutlineKnown {
   return { sizeMm, dpi: dpi ?? picture.dpi };
 }
 

@@ -104,8 +104,31 @@ function depthSdOf({ weight, meanX }: Sums, slopeSd: number): number {
 
 /** The middle value; NaN of none. */
 export function medianOf(values: Float64Array): number {
-  const sorted = values.slice().sort();
-  const half = sorted.length >> 1;
-  if (sorted.length % 2 === 1) return sorted[half] as number;
-  return ((sorted[half - 1] as number) + (sorted[half] as number)) / 2;
+  const half = values.length >> 1;
+  const rest = values.slice();
+  const upper = placed(rest, half);
+  if (rest.length % 2 === 1) return upper;
+  let lower = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < half; i++) lower = Math.max(lower, rest[i] as number);
+  return (lower + upper) / 2;
+}
+
+/** Puts the value of rank `rank` in its place, none larger before it (`hoare:1961`); answers it. */
+function placed(values: Float64Array, rank: number): number {
+  let [from, to] = [0, values.length - 1];
+  while (from < to) {
+    const pivot = values[rank] as number;
+    let [low, high] = [from, to];
+    while (low <= high) {
+      while ((values[low] as number) < pivot) low++;
+      while ((values[high] as number) > pivot) high--;
+      if (low > high) break;
+      const kept = values[low] as number;
+      values[low++] = values[high] as number;
+      values[high--] = kept;
+    }
+    if (high < rank) from = low;
+    if (rank < low) to = high;
+  }
+  return values[rank] as number;
 }

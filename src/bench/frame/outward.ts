@@ -93,10 +93,8 @@ function edgesOf({ columns, depths }: Strip, slopes: Float32Array): readonly Edg
 function sharedAt(columns: number, slopes: Float32Array, d: number) {
   let variance = 0;
   const change = [0, 1, 2].map((k) => {
-    const values = Float64Array.from(
-      { length: columns },
-      (_, c) => slopes[(d * columns + c) * 3 + k] as number,
-    );
+    const values = new Float64Array(columns);
+    for (let c = 0; c < columns; c++) values[c] = slopes[(d * columns + c) * 3 + k] as number;
     const median = medianOf(values);
     const spread = 1.4826 * medianOf(values.map((value) => Math.abs(value - median)));
     // The median of normal values is 1.2533 times as uncertain as their mean.

@@ -26,6 +26,9 @@ const AS_STRONG = 0.4;
 /** Columns that agree so far on the direction of change share one. */
 const COHERENT = 0.8;
 
+/** Samples across a column, at most: as many as a scan of 300 dots an inch has pixels there. */
+const MOST = [12, 1] as const;
+
 /** Finds a line to a fraction of a pixel in each column of its side, in linear light. */
 export function placesOf(
   picture: Picture,
@@ -38,7 +41,7 @@ export function placesOf(
   const slack = Math.max(SLACK, SLACK_PX / perMm);
   const half = slack + (CUT * SIGMA + 1) / perMm;
   const step = 0.5 / perMm;
-  const shape = { ends, column: 1, from: -half, to: half, step };
+  const shape = { ends, column: 1, from: -half, to: half, step, most: MOST };
   const strip = stripOf(picture, map, side, line, shape);
   return read(strip, line, lengthOf(side, map.sizeMm), slack);
 }

@@ -20,7 +20,7 @@ const LEAST = 0.8;
 
 /** Finds where a strip's colour changes on the way inwards, on a scale as even as Lab's. */
 export function stepsOf(strip: Strip): Steps {
-  const even = Float32Array.from(strip.colours, (light) => 100 * Math.cbrt(light));
+  const even = strip.colours.map((light) => 100 * Math.cbrt(light));
   const { columns, depths } = strip;
   const sizes = new Float32Array(columns * depths);
   for (let d = REACH; d < depths - REACH; d++)

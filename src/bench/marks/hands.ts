@@ -1,28 +1,39 @@
 import type { Corners } from '../geometry/points.ts';
 import type { Annotation } from './annotation.ts';
 
+interface EachSide {
+  readonly front?: Corners;
+  readonly back?: Corners;
+}
+
 /** What hands set on a copy, as `desk/examinations/COPY.json` keeps it beside what was measured. */
 export interface Hands {
-  readonly corners: { readonly front?: Corners; readonly back?: Corners };
+  /** Of the card's outline, in pixels of its picture. */
+  readonly corners: EachSide;
+  /** Of the printed frame, in the same pixels. */
+  readonly frames: EachSide;
   readonly marks: readonly Annotation[];
 }
 
 /** What hands set, as far as it is understood. */
 export function handsOf(document: unknown): Hands {
-  const { hand, marks } = objectOf(document);
-  const { front, back } = objectOf(hand);
+  const { hand, frame, marks } = objectOf(document);
   return {
-    corners: {
-      ...(isCorners(front) ? { front } : {}),
-      ...(isCorners(back) ? { back } : {}),
-    },
+    corners: eachSide(hand),
+    frames: eachSide(frame),
     marks: Array.isArray(marks) ? marks.filter(isAnnotation) : [],
   };
 }
 
 /** The examination with hands' work in the place of what stood there; all else is kept. */
-export function withHands(document: unknown, { corners, marks }: Hands): string {
-  return `${JSON.stringify({ ...objectOf(document), hand: corners, marks }, null, 1)}\n`;
+export function withHands(document: unknown, { corners, frames, marks }: Hands): string {
+  const examined = { ...objectOf(document), hand: corners, frame: frames, marks };
+  return `${JSON.stringify(examined, null, 1)}\n`;
+}
+
+function eachSide(value: unknown): EachSide {
+  const { front, back } = objectOf(value);
+  return { ...(isCorners(front) ? { front } : {}), ...(isCorners(back) ? { back } : {}) };
 }
 
 function objectOf(value: unknown): Readonly<Record<string, unknown>> {

@@ -39,12 +39,18 @@ export function rowWalkOf(map: Projection): RowWalk {
   };
 }
 
+const tables = new WeakMap<Lens, Float64Array>();
+
 /** Seen over ideal radius, by the squared ideal radius from 0 to `REACH` half diagonals. */
 function bowTableOf(lens: Lens): Float64Array {
+  const known = tables.get(lens);
+  if (known) return known;
   const [cx, cy] = [(lens.width - 1) / 2, (lens.height - 1) / 2];
   const unit = Math.hypot(lens.width, lens.height) / 2;
-  return Float64Array.from({ length: ENTRIES + 1 }, (_, entry) => {
+  const table = Float64Array.from({ length: ENTRIES + 1 }, (_, entry) => {
     const ideal = Math.sqrt((Math.max(entry, 1e-6) * REACH) / ENTRIES) * unit;
     return (bowed(lens, [cx + ideal, cy])[0] - cx) / ideal;
   });
+  tables.set(lens, table);
+  return table;
 }

@@ -1,5 +1,9 @@
 import {
+  type Borders,
+  bordersAlong,
   type Comparison,
+  type CopyKnown,
+  type Corners,
   cardMapOf,
   compareSpecimens,
   compareWithReferences,
@@ -7,7 +11,9 @@ import {
   faceAlong,
   faceOf,
   findOutline,
+  frameNear,
   type Outline,
+  type OutlineKnown,
   outlineByHand,
   type Picture,
   rectifiedView,
@@ -19,7 +25,15 @@ import {
 } from '../../bench/index.ts';
 import { answerTasks, decodePicture, PictureFault } from '../../host/index.ts';
 import { reliefReply } from './relief-task.ts';
-import type { BenchReply, BenchTask, CardTask, CompareTask, FaceTask } from './tasks.ts';
+import type {
+  BenchReply,
+  BenchTask,
+  BordersTask,
+  CardTask,
+  CompareTask,
+  FaceTask,
+  HandSet,
+} from './tasks.ts';
 
 /** Pictures kept decoded, so that a moved corner is followed at once. */
 const KEPT = 3;
@@ -30,7 +44,8 @@ answerTasks(async (task: BenchTask): Promise<BenchReply> => {
     return await answerTo(task);
   } catch (error) {
     // A fault is the collector's to mend, and loses its kind on the way out of a thread.
-    if (error instanceof PictureFault) return { size: [0, 0], fault: error.message };
+    if (error instanceof PictureFault || error instanceof RangeError)
+      return { size: [0, 0], fault: error.message };
     throw error;
   }
 });
@@ -43,6 +58,8 @@ async function answerTo(task: BenchTask): Promise<BenchReply> {
   switch (task.do) {
     case 'face':
       return { size, face: await measured(picture, task) };
+    case 'borders':
+      return { size, borders: bordersOf(picture, task) };
     case 'card':
       return { size, card: card(picture, task) };
     case 'outline':
@@ -88,14 +105,36 @@ async function measured(picture: Picture, task: FaceTask): Promise<FaceAnswer> {
   const raking = [];
   for (const file of task.raking)
     raking.push({ picture: await pictureOf(file, task.stamp), azimuthDeg: null });
-  const copy = { ...task.known, raking };
-  if (!task.hand) return faceOf(picture, copy);
+  return faceBy(picture, task.hand, { ...task.known, raking });
+}
+
+function faceBy(picture: Picture, { corners, frame, refine }: HandSet, copy: CopyKnown) {
   const known = { sizeMm: copy.sizeMm, dpi: copy.dpi ?? picture.dpi };
-  const { corners, refine } = task.hand;
-  const outline = refine
+  const face = !corners
+    ? faceOf(picture, copy, frame)
+    : faceAlong(picture, drawn(picture, corners, known, refine), copy, frame);
+  if (refine !== 'frame' || !frame || !face.outline) return face;
+  return { ...face, frame: frameNear(picture, face.outline, frame) };
+}
+
+function drawn(
+  picture: Picture,
+  corners: Corners,
+  known: OutlineKnown,
+  refine: HandSet['refine'],
+): Outline {
+  return refine === 'outline'
     ? refitOutline(picture, corners, known)
     : outlineByHand(picture, corners, known);
-  return faceAlong(picture, outline, copy);
+}
+
+function bordersOf(picture: Picture, { outline, frame, known }: BordersTask): Borders {
+  const { sizeMm, dpi } = known;
+  const along =
+    'corners' in outline
+      ? outline
+      : outlineByHand(picture, outline, { sizeMm, dpi: dpi ?? picture.dpi });
+  return bordersAlong(picture, along, known, frame);
 }
 
 function card(picture: Picture, { corners, k1, sizeMm, from, to, width }: CardTask): Picture {

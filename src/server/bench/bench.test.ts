@@ -2,7 +2,7 @@ import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { BenchCopySchema, BenchListSchema } from '../../contract/index.ts';
+import { BenchBordersSchema, BenchCopySchema, BenchListSchema } from '../../contract/index.ts';
 import { startTrial, type Trial } from '../fixtures/running.ts';
 
 /** A card of 63 × 88 mm at 8 pixels a millimetre on a grey ground, border 4 mm, art within. */
@@ -91,15 +91,45 @@ describe('the bench', () => {
     const moved = (await copy()).front?.outline?.corners.map(([x, y]) => [x + 4, y]);
     const post = async (body: object) =>
       BenchCopySchema.parse((await trial.ask('/api/bench/three/outline', body)).body);
-    const tried = await post({ side: 'front', corners: moved, refine: false, keep: false });
+    const hand = { side: 'front', corners: moved, frame: null };
+    const tried = await post({ ...hand, refine: null, keep: false });
     expect(tried.front?.outline).toMatchObject({ byHand: true, corners: moved });
     expect((await copy()).front?.outline?.byHand).toBe(false);
-    await post({ side: 'front', corners: moved, refine: false, keep: true });
+    await post({ ...hand, refine: null, keep: true });
     expect((await copy()).front?.outline).toMatchObject({ byHand: true, corners: moved });
-    const refined = await post({ side: 'front', corners: moved, refine: true, keep: false });
+    const refined = await post({ ...hand, refine: 'outline', keep: false });
     expect(refined.front?.outline?.corners[0][0]).toBeCloseTo(99.5, 0);
-    await post({ side: 'front', corners: null, refine: false, keep: true });
+    await post({ ...hand, corners: null, refine: null, keep: true });
     expect((await copy()).front?.outline?.byHand).toBe(false);
+  });
+
+  it('answers the borders alone at once, and keeps a frame that is drawn onto the edges near', async () => {
+    const { front } = await copy();
+    const by = (px: number) => front?.frame?.corners.map(([x, y]) => [x + px, y]);
+    const hand = { side: 'front', corners: null };
+    const quick = await trial.ask('/api/bench/three/borders', { ...hand, frame: by(8) });
+    const { frame } = BenchBordersSchema.parse(quick.body);
+    // Eight pixels a millimetre: the frame was moved by one.
+    expect(frame?.borders?.left).toBeCloseTo((front?.frame?.borders?.left ?? 0) + 1, 3);
+    const near = { ...hand, frame: by(1), refine: 'frame', keep: true };
+    await trial.ask('/api/bench/three/outline', near);
+    const kept = (await copy()).front;
+    expect([kept?.frame?.byHand, kept?.outline?.byHand]).toEqual([true, false]);
+    expect(kept?.frame?.borders?.left).toBeCloseTo(front?.frame?.borders?.left ?? 0, 1);
+    await trial.ask('/api/undo', {});
+    expect((await copy()).front?.frame?.byHand).toBe(false);
+  });
+
+  it('refuses corners that cross over', async () => {
+    const crossed = [
+      [0, 0],
+      [9, 9],
+      [9, 0],
+      [0, 9],
+    ];
+    const body = { side: 'front', corners: crossed, frame: null };
+    const { status, body: answer } = await trial.ask('/api/bench/three/borders', body);
+    expect([status, JSON.stringify(answer)]).toEqual([400, expect.stringContaining('clockwise')]);
   });
 
   it('keeps marks as web annotations, which undo takes back', async () => {

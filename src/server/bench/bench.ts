@@ -9,11 +9,13 @@ import {
   withHands,
 } from '../../bench/index.ts';
 import type {
+  BenchBorders,
   BenchComparison,
   BenchCopy,
   BenchKept,
   BenchList,
   BenchMarkRequest,
+  BenchMoved,
   BenchOutline,
   BenchProgress,
   BenchRelief,
@@ -36,9 +38,10 @@ import { clockOf } from '../../market/index.ts';
 import { Refused } from '../refusal.ts';
 import type { Session } from '../session.ts';
 import { annotationOf, type MarkMade } from './annotations.ts';
+import { handOn, handsWith, NO_HAND } from './hand.ts';
 import type { Measurer } from './measurer.ts';
-import { clockOnWire, faceOnWire, reportOnWire } from './on-wire.ts';
-import type { FaceTask } from './tasks.ts';
+import { bordersOnWire, clockOnWire, faceOnWire, reportOnWire } from './on-wire.ts';
+import type { FaceTask, HandSet } from './tasks.ts';
 import { besideOf, type PartMm, type Viewed, Views } from './views.ts';
 
 /** A face that was measured, and what it was measured from. */
@@ -46,7 +49,7 @@ interface Measured {
   readonly photo: CopyPhoto;
   readonly face: FaceAnswer;
   readonly size: readonly [number, number];
-  readonly byHand: boolean;
+  readonly hand: HandSet;
 }
 
 interface Found extends Viewed {
@@ -57,15 +60,18 @@ interface Found extends Viewed {
 export class Bench {
   readonly #session: Session;
   readonly #measurer: Measurer;
+  /** For what must follow a moving hand at once, whatever else is being measured. */
+  readonly #follower: Measurer;
   readonly #views: Views;
   /** Faces as last measured, by all that they were measured from. */
   readonly #faces = new Map<string, Promise<Measured>>();
   /** The faces of each copy that is being measured now, and how many of them are done. */
   readonly #doing = new Map<string, BenchProgress>();
 
-  constructor(session: Session, measurer: Measurer) {
+  constructor(session: Session, measurer: Measurer, follower: Measurer) {
     this.#session = session;
     this.#measurer = measurer;
+    this.#follower = follower;
     this.#views = new Views(measurer, stampOf);
   }
 
@@ -85,16 +91,28 @@ export class Bench {
     return await this.#told(found, found.hands);
   }
 
-  /** What follows from corners that a hand moved, and keeps them where that is wanted. */
-  async outline(id: string, { side, corners, refine, keep }: BenchOutline): Promise<BenchCopy> {
+  /** Size, borders and centering along what a hand moves just now; marks are not looked for. */
+  async borders(id: string, { side, corners, frame }: BenchMoved): Promise<BenchBorders> {
     const found = await this.#find(id);
-    const { [side]: _, ...others } = found.hands.corners;
-    let moved: Hands = { ...found.hands, corners: others };
-    if (corners) {
-      const { face } = await this.#measure(found, side, { corners, refine });
-      const settled = face.outline?.corners ?? corners;
-      moved = { ...found.hands, corners: { ...others, [side]: settled } };
-    }
+    const { task } = await this.#faceTask(found, side, { ...NO_HAND, corners, frame });
+    const { file, stamp, known } = task;
+    const outline = corners ?? (await this.#measure(found, side, NO_HAND)).face.outline;
+    if (!outline) throw new Refused('bad-request', 'Set the outline first.');
+    const { borders, fault } = await this.#follower.run({
+      ...{ do: 'borders', file, stamp, known, outline, frame },
+    });
+    if (!borders)
+      throw new Refused('bad-request', within(found.folder, fault ?? 'It was not measured.'));
+    return bordersOnWire(borders, frame !== null);
+  }
+
+  /** What follows from what a hand moved, and keeps it where that is wanted. */
+  async outline(id: string, { side, keep, ...hand }: BenchOutline): Promise<BenchCopy> {
+    const found = await this.#find(id);
+    const { face } = hand.refine ? await this.#measure(found, side, hand) : { face: null };
+    const corners = hand.corners && (face?.outline?.corners ?? hand.corners);
+    const frame = hand.frame && (face?.frame?.corners ?? hand.frame);
+    const moved = handsWith(found.hands, side, { corners, frame });
     if (keep) await this.#keep(found, `Move the outline of ${id}, ${side}`, moved);
     return await this.#told(found, moved);
   }
@@ -243,12 +261,12 @@ export class Bench {
         photo,
         face: { ...UNREAD, whyNot: error.message },
         size: [1, 1] as const,
-        byHand: false,
+        hand: NO_HAND,
       };
     });
   }
 
-  async #faceTask(found: Found, side: BenchSide, hand: FaceTask['hand']) {
+  async #faceTask(found: Found, side: BenchSide, hand: HandSet) {
     const { folder, copy, photos, dossier } = found;
     const photo = photos.find((one) => one.side === side && one.light === 'still');
     if (!photo) throw new Refused('not-found', `There is no picture of the ${side} of ${copy.id}.`);
@@ -265,7 +283,7 @@ export class Bench {
     return { task, photo };
   }
 
-  async #measure(found: Found, side: BenchSide, hand: FaceTask['hand']): Promise<Measured> {
+  async #measure(found: Found, side: BenchSide, hand: HandSet): Promise<Measured> {
     const { folder } = found;
     const { task, photo } = await this.#faceTask(found, side, hand);
     const key = JSON.stringify(task);
@@ -273,7 +291,7 @@ export class Bench {
     if (known) return await known;
     const measured = this.#measurer.run(task).then(({ face, size, fault }): Measured => {
       if (!face) throw new Refused('bad-request', within(folder, fault ?? 'It was not measured.'));
-      return { photo, face, size, byHand: hand !== null };
+      return { photo, face, size, hand };
     });
     this.#faces.set(key, measured);
     measured.catch(() => this.#faces.delete(key));
@@ -319,13 +337,8 @@ async function stampOf(file: string): Promise<string> {
   return `${mtimeMs} ${size}`;
 }
 
-function handOn({ corners }: Hands, side: BenchSide): FaceTask['hand'] {
-  const own = corners[side];
-  return own ? { corners: own, refine: false } : null;
-}
-
-function wireOf({ photo, size, byHand }: Measured) {
-  return { name: photo.name, size, byHand };
+function wireOf({ photo, size, hand }: Measured) {
+  return { name: photo.name, size, hand };
 }
 
 function marksOn({ marks }: Hands, measured: Measured | null): readonly Annotation[] {

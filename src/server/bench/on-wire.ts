@@ -1,4 +1,5 @@
 import {
+  type Borders,
   type Comparison,
   type CopyReport,
   type Corners,
@@ -10,6 +11,7 @@ import {
   WEAR_WORDS,
 } from '../../bench/index.ts';
 import type {
+  BenchBorders,
   BenchComparison,
   BenchCopy,
   BenchFace,
@@ -18,6 +20,7 @@ import type {
 } from '../../contract/index.ts';
 import { isoOf } from '../../evidence/index.ts';
 import type { Clock } from '../../market/index.ts';
+import type { HandSet } from './tasks.ts';
 
 /** A measured face as the page gets it. */
 export function faceOnWire(
@@ -26,10 +29,10 @@ export function faceOnWire(
   picture: {
     readonly name: string;
     readonly size: readonly [number, number];
-    readonly byHand: boolean;
+    readonly hand: Pick<HandSet, 'corners' | 'frame'>;
   },
 ): BenchFace {
-  const { outline, size, frame } = face;
+  const { outline } = face;
   return {
     picture: picture.name,
     width: picture.size[0],
@@ -37,8 +40,19 @@ export function faceOnWire(
     outline: outline && {
       corners: corners(outline.corners),
       p: outline.p,
-      byHand: picture.byHand,
+      byHand: picture.hand.corners !== null,
     },
+    ...bordersOnWire(face, picture.hand.frame !== null),
+    marks: marks.map(markOnWire),
+    limits: face.limits.map(({ kinds, where, mm }) => ({ kinds: [...kinds], where, mm })),
+    looks: [...face.looks],
+    whyNot: face.whyNot,
+  };
+}
+
+/** What follows at once from an outline, as the page gets it. */
+export function bordersOnWire({ size, frame, whyNot }: Borders, byHand: boolean): BenchBorders {
+  return {
     size: size && { mm: pair(size.mm), sd: size.sdMm && pair(size.sdMm), from: size.from },
     frame: frame && {
       corners: corners(frame.corners),
@@ -49,11 +63,9 @@ export function faceOnWire(
       sd: pair(frame.centering.sd),
       rotation: frame.rotationDeg,
       rotationSd: frame.rotationSdDeg,
+      byHand,
     },
-    marks: marks.map(markOnWire),
-    limits: face.limits.map(({ kinds, where, mm }) => ({ kinds: [...kinds], where, mm })),
-    looks: [...face.looks],
-    whyNot: face.whyNot,
+    whyNot,
   };
 }
 

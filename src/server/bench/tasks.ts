@@ -1,5 +1,6 @@
 import type {
   Ball,
+  Borders,
   Comparison,
   CopyKnown,
   Corners,
@@ -11,6 +12,14 @@ import type {
   SizeMm,
 } from '../../bench/index.ts';
 
+/** What a hand set of a face: corners of the outline, of the printed frame, and which of them is drawn onto the edges near. */
+export interface HandSet {
+  /** Null: found in the picture. */
+  readonly corners: Corners | null;
+  readonly frame: Corners | null;
+  readonly refine: 'outline' | 'frame' | null;
+}
+
 /** A picture of a face to measure, with its corners where a hand set them. */
 export interface FaceTask {
   readonly do: 'face';
@@ -19,7 +28,15 @@ export interface FaceTask {
   readonly stamp: string;
   readonly known: Pick<CopyKnown, 'sizeMm' | 'dpi'>;
   readonly raking: readonly string[];
-  readonly hand: { readonly corners: Corners; readonly refine: boolean } | null;
+  readonly hand: HandSet;
+}
+
+/** Borders alone, while a hand moves the outline or the frame. */
+export interface BordersTask extends Pick<FaceTask, 'file' | 'stamp' | 'known'> {
+  readonly do: 'borders';
+  /** Corners that a hand set, or the outline as it was found. */
+  readonly outline: Corners | Outline;
+  readonly frame: Corners | null;
 }
 
 /** A part of the card as seen straight down, in millimetres, `width` pixels wide. */
@@ -72,13 +89,14 @@ export interface CompareTask {
   readonly sizeMm: SizeMm;
 }
 
-export type BenchTask = FaceTask | CardTask | OutlineTask | ReliefTask | CompareTask;
+export type BenchTask = FaceTask | BordersTask | CardTask | OutlineTask | ReliefTask | CompareTask;
 
 /** What the bench's thread answers. */
 export interface BenchReply {
   /** What is wrong with a picture, in words; then there is nothing else. */
   readonly fault?: string;
   readonly face?: FaceAnswer;
+  readonly borders?: Borders;
   readonly card?: Picture;
   /** Null where none is sure. */
   readonly outline?: Outline | null;

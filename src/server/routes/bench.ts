@@ -1,6 +1,7 @@
 import type { Context, Hono } from 'hono';
 import {
   BenchMarkRequestSchema,
+  BenchMovedSchema,
   BenchOutlineSchema,
   type BenchSide,
 } from '../../contract/index.ts';
@@ -14,6 +15,10 @@ export function addBench(app: Hono, bench: Bench): void {
   app.get('/api/bench/:copy', async (context) =>
     context.json(await bench.copy(context.req.param('copy'))),
   );
+  app.post('/api/bench/:copy/borders', async (context) => {
+    const moved = await bodyOf(context, BenchMovedSchema);
+    return context.json(await bench.borders(context.req.param('copy'), moved));
+  });
   app.post('/api/bench/:copy/outline', async (context) => {
     const moved = await bodyOf(context, BenchOutlineSchema);
     return context.json(await bench.outline(context.req.param('copy'), moved));

@@ -29,6 +29,10 @@ export function Easel({ work }: { readonly work: CopyWork }) {
   const ways = (Object.keys(WAYS) as Way[]).filter((way) => isThere(way, work, sure));
   const way = wanted && ways.includes(wanted) ? wanted : (ways[0] ?? 'still');
   const shown = own.filter(({ light }) => light === way);
+  const look = (to: Way) => {
+    work.moving.leave();
+    setWay(to);
+  };
   const picture = shown[Math.min(lamp, shown.length - 1)];
   return (
     <>
@@ -43,7 +47,7 @@ export function Easel({ work }: { readonly work: CopyWork }) {
         ))}
         <span className="gap" />
         {ways.map((one) => (
-          <Choice key={one} on={one === way} words={WAYS[one]} act={() => setWay(one)} />
+          <Choice key={one} on={one === way} words={WAYS[one]} act={() => look(one)} />
         ))}
       </div>
       {face?.whyNot ? <p className="slip-note">{face.whyNot}</p> : null}

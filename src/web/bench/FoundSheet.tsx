@@ -10,7 +10,8 @@ import type { CopyWork } from './useCopyWork.ts';
 
 /** The sheet at the right: what the pictures say of the copy. */
 export function FoundSheet({ work }: { readonly work: CopyWork }) {
-  const { copy, face } = work;
+  const { seen: copy, side } = work;
+  const face = copy[side];
   return (
     <aside className="why-sheet found-sheet" aria-labelledby="found-heading">
       <h2 id="found-heading">What was found</h2>

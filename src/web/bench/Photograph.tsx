@@ -1,8 +1,8 @@
-import { useEffect, useState } from 'react';
 import type { BenchSide } from '../../contract/index.ts';
 import { pathOf, usePicture } from '../wire/index.ts';
 import { Opening } from './Opening.tsx';
 import type { Part } from './part.ts';
+import { useSettled } from './useSettled.ts';
 import type { View } from './useView.ts';
 
 /** Asks for the whole, or for a part of it, that many pixels wide; null where there are no parts. */
@@ -35,7 +35,7 @@ export function Photograph({ view, box, path, stamp, wholeAt, flows = false }: P
   const { part, size, zoom } = view;
   const pixels = pixelsFor(box.width);
   const base = usePicture(path(null, pixelsFor(wholeAt ?? box.width)), stamp, flows);
-  const still = useSettled(part);
+  const still = useSettled(part, 180);
   const detail = usePicture(zoom > 1.01 ? path(still, pixels) : null, stamp);
   const scale = box.width / part.width;
   const drawn = (of: Part, address: string | undefined) =>
@@ -67,14 +67,4 @@ export function Photograph({ view, box, path, stamp, wholeAt, flows = false }: P
 function pixelsFor(width: number): number {
   const wanted = width * window.devicePixelRatio * 1.25;
   return Math.min(4096, Math.max(400, Math.ceil(wanted / 400) * 400));
-}
-
-/** The part once it has stood still for a moment. */
-function useSettled(part: Part): Part {
-  const [still, setStill] = useState(part);
-  useEffect(() => {
-    const timer = window.setTimeout(() => setStill(part), 180);
-    return () => window.clearTimeout(timer);
-  }, [part]);
-  return still;
 }

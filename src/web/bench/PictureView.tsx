@@ -1,8 +1,9 @@
 import { useRef } from 'react';
 import { useWidth } from '../app/media.ts';
 import { pathOf } from '../wire/index.ts';
-import { CornerHandles, CornerTools, OutlineDrawn, useCorners } from './Corners.tsx';
 import { Glass } from './Glass.tsx';
+import { Handles, OutlineDrawn } from './Handles.tsx';
+import { MovingTools } from './MovingTools.tsx';
 import { fitted } from './Pane.tsx';
 import { type PathFor, Photograph } from './Photograph.tsx';
 import type { CopyWork } from './useCopyWork.ts';
@@ -21,25 +22,32 @@ export function PictureView({ work, name }: Props) {
   const width = useWidth(holder);
   const view = useView([face?.width ?? 1, face?.height ?? 1]);
   const box = fitted(view.size, width, Math.max(360, Math.min(900, window.innerHeight - 260)));
-  const corners = useCorners(work);
+  const { moving, seen } = work;
+  const frame = seen[side]?.frame?.corners ?? null;
+  const outline = moving.set.corners ?? (moving.what === 'outline' ? moving.quad : null);
   const path: PathFor = (part, pixels) => {
     const place = part ? `&x=${part.x}&y=${part.y}&width=${part.width}&height=${part.height}` : '';
     return `${pathOf(copy.id)}/picture/${encodeURIComponent(name)}?pixels=${pixels}${place}`;
   };
   return (
     <>
-      <CornerTools work={work} corners={corners} />
+      <MovingTools work={work} />
       <div className="drawing" ref={holder} style={{ height: box.height }}>
         <svg width={width} height={box.height} aria-hidden="true">
           <Photograph view={view} box={box} path={path} stamp={name} />
-          <OutlineDrawn corners={corners.shown} view={view} box={box} />
+          <OutlineDrawn quad={outline ?? face?.outline?.corners ?? null} view={view} box={box} />
+          <OutlineDrawn
+            quad={moving.what === 'frame' ? moving.quad : frame}
+            view={view}
+            box={box}
+          />
         </svg>
         <Glass
           label={`The ${side} as it was taken, ${name}. Plus and minus zoom, arrow keys move.`}
           view={view}
           box={box}
         >
-          {corners.moving ? <CornerHandles corners={corners} view={view} box={box} /> : null}
+          <Handles moving={moving} view={view} box={box} />
         </Glass>
       </div>
       <div className="bench-tools">

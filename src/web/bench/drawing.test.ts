@@ -3,6 +3,7 @@ import type { BenchFace } from '../../contract/index.ts';
 import { cardBox, dimensionsOf, strokesOf } from './dimensions.ts';
 import { type Column, leadersOf } from './leaders.ts';
 import { fromBox, moved, toBox, whole, zoomed } from './part.ts';
+import { middleOf, type Quad, shrunk, sideMoved } from './quad.ts';
 
 const CARD = [63, 88] as const;
 
@@ -29,6 +30,41 @@ describe('the part that is shown', () => {
     const [x, y] = fromBox(part, box, toBox(part, box, [12, 24]));
     expect(x).toBeCloseTo(12, 9);
     expect(y).toBeCloseTo(24, 9);
+  });
+});
+
+describe('a side that is moved', () => {
+  const leaning: Quad = [
+    [100, 50],
+    [400, 90],
+    [380, 500],
+    [60, 460],
+  ];
+  const slope = ([x0, y0]: readonly number[], [x1, y1]: readonly number[]) =>
+    ((y1 ?? 0) - (y0 ?? 0)) / ((x1 ?? 0) - (x0 ?? 0));
+
+  it('stays parallel, its corners on the neighbouring sides, the far side where it was', () => {
+    const [a, b, c, d] = sideMoved(leaning, 0, [3, -12]);
+    expect(slope(a, b)).toBeCloseTo(40 / 300, 9);
+    expect(slope(d, a)).toBeCloseTo(slope(leaning[3], leaning[0]), 9);
+    expect(slope(c, b)).toBeCloseTo(slope(leaning[2], leaning[1]), 9);
+    expect([c, d]).toEqual([leaning[2], leaning[3]]);
+    // A point of the old side, moved by the step, lies on the new one.
+    const [x, y] = middleOf(leaning, 0);
+    expect(a[1] + (x + 3 - a[0]) * slope(a, b)).toBeCloseTo(y - 12, 9);
+  });
+
+  it('does not move along itself', () => {
+    const along = sideMoved(leaning, 2, [320, 40]);
+    // The side from lower right to lower left runs (-320, -40): rounding alone.
+    along.flat().forEach((at, i) => {
+      expect(at).toBeCloseTo(leaning.flat()[i] ?? 0, 9);
+    });
+  });
+
+  it('keeps its middle where a card is drawn smaller', () => {
+    const [a, , c] = shrunk(leaning, 0.5);
+    expect([a[0] - c[0], a[1] - c[1]]).toEqual([-140, -225]);
   });
 });
 
@@ -89,6 +125,7 @@ const FACE: BenchFace = {
     sd: [0.3, 0.4],
     rotation: 0,
     rotationSd: 0.1,
+    byHand: false,
   },
   marks: [],
   limits: [],

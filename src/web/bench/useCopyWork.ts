@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { BenchCopy, BenchFace, BenchSide } from '../../contract/index.ts';
 import { useDesk } from '../app/context.ts';
 import { type BenchStep, useBenchCopy, useBenchStep } from '../wire/index.ts';
+import { copyMoved, type Moving, useMoving } from './useMoving.ts';
 
 /** One copy on the bench and what can be done to it. */
 export interface CopyWork {
@@ -15,6 +16,9 @@ export interface CopyWork {
   /** Makes a step; says the sentence once it is made, where there is one. */
   readonly act: (step: BenchStep, said?: string) => Promise<BenchCopy | undefined>;
   readonly busy: boolean;
+  /** The hand that moves outline or frame, and the copy as it would be by it. */
+  readonly moving: Moving;
+  readonly seen: BenchCopy;
   /** Tells what pictures were made from one state from those of the next. */
   readonly stamp: string;
   readonly stampOf: (side: BenchSide) => string;
@@ -35,16 +39,19 @@ export function useCopyWork(id: string) {
     if (after && said) say(said);
     return after;
   };
+  const face = copy?.[side] ?? null;
+  const moving = useMoving(id, side, face);
   const turn = (to: BenchSide) => {
+    moving.leave();
     setSide(to);
     choose(undefined);
   };
-  const face = copy?.[side] ?? null;
   const stampOf = (of: BenchSide) =>
     JSON.stringify([version, copy?.[of]?.outline?.corners, copy?.pictures]);
   const work: CopyWork | undefined = copy && {
     ...{ copy, side, face, turn, chosen, choose, act, stampOf, stamp: stampOf(side) },
     busy: isPending || isFetching,
+    ...{ moving, seen: copyMoved(copy, side, moving) },
   };
   return { work, error, trouble };
 }

@@ -1,10 +1,12 @@
 import { keepPreviousData, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type {
+  BenchBorders,
   BenchComparison,
   BenchCopy,
   BenchList,
   BenchMarkRequest,
+  BenchMoved,
   BenchOutline,
   BenchRelief,
   BenchSide,
@@ -51,6 +53,50 @@ export function useBenchStep(id: string, version: number, trouble: (sentence: st
     },
     onError: (error) => trouble(error.message),
   });
+}
+
+/** What follows at once from what a hand moves: one question at a time, then the newest. */
+export function useFollowed(id: string) {
+  const [borders, setBorders] = useState<BenchBorders>();
+  const [trouble, setTrouble] = useState('');
+  const newest = useRef<BenchMoved>(undefined);
+  const asking = useRef(false);
+  const follow = async (moved: BenchMoved) => {
+    newest.current = moved;
+    if (asking.current) return;
+    asking.current = true;
+    let asked: BenchMoved | undefined;
+    while (newest.current && newest.current !== asked) {
+      asked = newest.current;
+      try {
+        const answer = await ask<BenchBorders>(`${pathOf(id)}/borders`, asked);
+        if (newest.current) setBorders(answer);
+        setTrouble('');
+      } catch (error) {
+        setTrouble((error as Error).message);
+      }
+    }
+    asking.current = false;
+  };
+  const forget = () => {
+    newest.current = undefined;
+    setBorders(undefined);
+    setTrouble('');
+  };
+  return { borders, trouble, follow, forget };
+}
+
+/** The copy as it would be with what a hand moved, all marks measured; nothing is kept. */
+export function useTried(id: string, moved: BenchMoved | undefined) {
+  const { data } = useQuery({
+    queryKey: ['bench-tried', id, moved],
+    enabled: moved !== undefined,
+    queryFn: ({ signal }) =>
+      ask<BenchCopy>(`${pathOf(id)}/outline`, { ...moved, refine: null, keep: false }, signal),
+    gcTime: 60_000,
+    retry: false,
+  });
+  return data;
 }
 
 /** What the pictures under a moved lamp say of a face; measured when it is first asked for. */
