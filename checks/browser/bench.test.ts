@@ -1,7 +1,8 @@
-import { cp, mkdir, mkdtemp, readFile, rm } from 'node:fs/promises';
+import { cp, mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
+import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Running, startServer } from '../../src/server/index.ts';
 import { launch } from './chromium.ts';
@@ -9,6 +10,7 @@ import { barriers, builtPage, CAN_RUN, expectNoSideways, openPage } from './page
 
 const PICTURE = 'checks/fixtures/bench/pictures/scan-bronze-300/front.jpg';
 const BACK = 'demo/dossier/desk/photos/hare-1/back.jpg';
+const LAMPS = 'demo/dossier/desk/photos/hare-2';
 
 describe.skipIf(!CAN_RUN)('the bench in the page (needs a Chromium)', () => {
   let browser: Browser;
@@ -23,6 +25,7 @@ describe.skipIf(!CAN_RUN)('the bench in the page (needs a Chromium)', () => {
     await mkdir(join(folder, 'desk', 'photos', 'hare-1'), { recursive: true });
     await cp(PICTURE, join(folder, 'desk', 'photos', 'hare-1', 'front.jpg'));
     await cp(BACK, join(folder, 'desk', 'photos', 'hare-1', 'back.jpg'));
+    await layLamps(join(folder, 'desk', 'photos', 'hare-1'));
     const dataFolder = join(root, 'data');
     running = await startServer({ folder, dataFolder, port: 0, page: await builtPage() });
     browser = await launch();
@@ -50,6 +53,43 @@ describe.skipIf(!CAN_RUN)('the bench in the page (needs a Chromium)', () => {
     await page.locator('.glass').focus();
     await page.keyboard.press('Control+z');
     await expect.poll(marks, { timeout: 30_000 }).toBe(before);
+    expect(wrongs).toEqual([]);
+    await page.context().close();
+  }, 120_000);
+
+  it('holds a loupe, leads a lamp over the relief, and swaps two pictures by keyboard', async () => {
+    const { page, wrongs } = await openPage(browser, `${running.url}#/bench/hare-1`);
+    await page.waitForSelector('.dimensions .measure', { timeout: 60_000 });
+    const glass = page.locator('.glass').first();
+    await glass.focus();
+    await page.keyboard.press('l');
+    await page.getByText(/^Loupe at /).waitFor();
+    const held = await page.getByText(/^Loupe at /).textContent();
+    await page.keyboard.press('ArrowRight');
+    await expect.poll(() => page.getByText(/^Loupe at /).textContent()).not.toBe(held);
+    await page.waitForSelector('.loupe .photograph image', { timeout: 30_000 });
+    await page.keyboard.press('Escape');
+    await expect.poll(() => page.locator('.loupe').count()).toBe(0);
+    await page.getByRole('button', { name: 'Moved lamp' }).click();
+    await page.waitForSelector('.lamp-sliders', { timeout: 60_000 });
+    const relief = page.locator('.drawing .photograph image').first();
+    await relief.waitFor({ timeout: 30_000 });
+    const before = await relief.getAttribute('href');
+    await glass.focus();
+    await page.keyboard.press('.');
+    await page.getByText('Lamp round the card: 120°').waitFor();
+    await expect.poll(() => relief.getAttribute('href'), { timeout: 30_000 }).not.toBe(before);
+    await page.getByRole('button', { name: 'Side by side' }).click();
+    await page.waitForSelector('.panes figure + figure .photograph image', { timeout: 30_000 });
+    await glass.focus();
+    await page.keyboard.press('+');
+    // One look for both: the other easel is as close.
+    await expect.poll(() => page.locator('.panes .closer').count()).toBe(2);
+    await page.keyboard.press('b');
+    await expect.poll(() => page.locator('.panes figure').count()).toBe(1);
+    await page.getByRole('button', { name: 'Two easels' }).click();
+    await expect.poll(() => page.locator('.panes figure').count()).toBe(2);
+    expect(await barriers(page)).toEqual([]);
     expect(wrongs).toEqual([]);
     await page.context().close();
   }, 120_000);
@@ -133,3 +173,12 @@ describe.skipIf(!CAN_RUN)('the bench in the page (needs a Chromium)', () => {
     await page.context().close();
   }, 120_000);
 });
+
+/** Lays small pictures under four lamps and the seller's picture beside a front: fewer pixels are measured sooner. */
+async function layLamps(folder: string): Promise<void> {
+  // The ball's place is told in pixels of the full pictures.
+  const setup = { ...JSON.parse(await readFile(join(LAMPS, 'setup.json'), 'utf8')), ball: null };
+  await writeFile(join(folder, 'setup.json'), JSON.stringify(setup));
+  for (const name of [1, 2, 3, 4].map((n) => `front.light-${n}.jpg`).concat('listing.jpg'))
+    await sharp(join(LAMPS, name)).resize(400).toFile(join(folder, name));
+}
