@@ -154,14 +154,14 @@ class RowReader {
     const key = `${service}\n${asOf}`;
     this.#report = this.#growing.get(key);
     const known = this.#services.get(service);
+    if (known === undefined) return;
+    this.#grades = this.#columnsOf(known);
+    if (this.#report !== undefined) return;
     const day = daysOf(asOf)?.last ?? NO_DAY;
-    if (known === undefined || !Number.isFinite(day)) this.#report = undefined;
-    else if (this.#report === undefined) {
-      const columns = known.grades.length + known.offScale.length;
-      this.#report = new Growing(service, asOf, day, columns);
-      this.#growing.set(key, this.#report);
-    }
-    if (known !== undefined) this.#grades = this.#columnsOf(known);
+    if (!Number.isFinite(day)) return;
+    const columns = known.grades.length + known.offScale.length;
+    this.#report = new Growing(service, asOf, day, columns);
+    this.#growing.set(key, this.#report);
   }
 
   #columnsOf(service: Service): ReadonlyMap<string, number> {

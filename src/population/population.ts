@@ -36,6 +36,7 @@ export function populationOf(records: Records, evidence: Evidence, on: number): 
   const services = told.ids.map((): ServiceCount[] => []);
   for (const read of reads) countService(read, reads, told.ids, services);
   const sightings = byPrinting(told.ids, seen);
+  const looks = looksOf(reads, told.ids.length);
   const lows = whyLow(knownOf(told.ids, services, records, evidence, on));
   const printings = told.ids.map((id, at): PrintingCount => {
     const counts = services[at] as ServiceCount[];
@@ -48,7 +49,7 @@ export function populationOf(records: Records, evidence: Evidence, on: number): 
       seen_by: seenByOf(records.blocks, mine),
       low: lows[at] ?? null,
       certificates: certificatesOf(mine),
-      looked: lookedAt(reads, at),
+      looked: looks[at] as Record<string, number>,
     };
   });
   return {
@@ -71,14 +72,18 @@ function certificatesOf(seen: readonly Seen[]): Record<string, string[]> {
   return certificates;
 }
 
-function lookedAt(reads: readonly Read[], printing: number): Record<string, number> {
-  const entries = reads.flatMap(({ series, matching }) =>
-    matching.looked.map((counts, label) => {
+/** For each printing, how many slabs under each label of each service were looked at and were it. */
+function looksOf(reads: readonly Read[], printings: number): Record<string, number>[] {
+  const looks = Array.from({ length: printings }, (): Record<string, number> => ({}));
+  for (const { series, matching } of reads)
+    matching.looked.forEach((counts, label) => {
       const key = `${series.service.id}\n${series.newest.labels[label]}`;
-      return [key, counts.get(printing) ?? 0] as const;
-    }),
-  );
-  return Object.fromEntries(entries.filter(([, count]) => count > 0));
+      for (const [printing, count] of counts) {
+        const mine = looks[printing];
+        if (mine && count > 0) mine[key] = count;
+      }
+    });
+  return looks;
 }
 
 /** The entries of one service, put to the printings that it lists. */
