@@ -17,6 +17,7 @@ const PAGES = [
   'printings/kr-monthly.html',
   'printings/gb-first.html',
 ];
+const WORDY = ['index.html', 'tell.html', 'printings/kr-monthly.html'];
 
 describe.skipIf(!CAN_RUN)('the published site (needs a Chromium)', () => {
   let browser: Browser;
@@ -41,7 +42,8 @@ describe.skipIf(!CAN_RUN)('the published site (needs a Chromium)', () => {
     ] as const;
     for (const look of looks) {
       const { page, wrongs } = await openPage(browser, address(`${language}/index.html`), look);
-      for (const name of PAGES) {
+      // One code makes the pages of all languages: their words may still run over or lack a name.
+      for (const name of language === 'en' ? PAGES : WORDY) {
         await page.goto(address(`${language}/${name}`));
         expect(await barriers(page), `${language}/${name}`).toEqual([]);
         await expectNoSideways(page);

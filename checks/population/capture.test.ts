@@ -1,5 +1,12 @@
 import { expect, test } from 'vitest';
-import { chao, chapman, schnabel, schumacherEschmeyer } from '../../src/population/index.ts';
+import {
+  ace,
+  chao,
+  chapman,
+  coverage,
+  schnabel,
+  schumacherEschmeyer,
+} from '../../src/population/index.ts';
 import { tableOf, valuesOf } from './fixture.ts';
 
 const reference = valuesOf('capture_recapture_results.json');
@@ -56,6 +63,31 @@ test('trees of Barro Colorado by Chao, with his interval', () => {
       expect(Math.abs(ours.interval95[end] - one.ci95_log[end])).toBeLessThan(1e-7);
   }
   expect(intervals).toBe(10);
+});
+
+test('trees of Barro Colorado by their coverage, beside vegan', () => {
+  const { plots, small } = valuesOf('chao_ace_coverage.json');
+  let held = 0;
+  for (const { abundances: times, vegan_estimateR: vegan, chao_jost_coverage: covered } of [
+    ...plots,
+    ...small,
+  ]) {
+    const often = Array.from(
+      { length: Math.max(...times) },
+      (_, i) => times.filter((time: number) => time === i + 1).length,
+    );
+    const looks = times.reduce((a: number, b: number) => a + b, 0);
+    if (typeof vegan['S.ACE'] === 'number') {
+      held += 1;
+      expect(Math.abs(ace(often) - vegan['S.ACE'])).toBeLessThan(0.51e-8);
+    }
+    // Where none was seen twice R's expression has no value.
+    if (typeof covered !== 'number') continue;
+    held += 1;
+    expect(Math.abs(coverage(often[0] ?? 0, often[1] ?? 0, looks) - covered)).toBeLessThan(0.51e-8);
+  }
+  expect(held).toBe(20);
+  expect(ace([3])).toBe(Number.POSITIVE_INFINITY);
 });
 
 test('more seen again than seen is a bad call', () => {

@@ -38,6 +38,7 @@ const ExtantSchema = z.object({
   from: z.string(),
   to: z.string(),
   p_even: probability,
+  covered: probability,
   others: z.array(
     z.object({ method: z.string(), estimate: z.number(), interval95: interval.nullable() }),
   ),

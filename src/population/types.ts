@@ -125,6 +125,8 @@ export interface Extant {
   readonly to: string;
   /** That copies turn up about alike. */
   readonly p_even: number;
+  /** The chance that the next look is at a copy seen before. */
+  readonly covered: number;
   /** The same by other methods. */
   readonly others: readonly {
     readonly method: string;

@@ -117,6 +117,48 @@ function chaoVariance(once: number, twice: number, factor: number, estimate: num
   return twice * (squared + (factor * ratio ** 2) / 2);
 }
 
+/** Seen this often or less, a copy counts as rare (`chao:1992`). */
+const RARE = 10;
+
+/**
+ * The abundance-based coverage estimate (`chao:1992`): what was seen often, and what was seen rarely
+ * over the coverage of the rare, raised by how unevenly these turn up. A lower bound too where they do
+ * so very unevenly.
+ *
+ * @param often `often[i]` copies were seen i + 1 times
+ */
+export function ace(often: readonly number[]): number {
+  const once = often[0] ?? 0;
+  const rare = often.slice(0, RARE).map((copies, i) => ({ copies, times: i + 1 }));
+  const sum = (value: (one: (typeof rare)[number]) => number) =>
+    rare.reduce((all, one) => all + value(one), 0);
+  const copies = sum((one) => one.copies);
+  const looks = sum((one) => one.copies * one.times);
+  const common = often.reduce((all, one) => all + one, 0) - copies;
+  const covered = looks > 0 ? 1 - once / looks : 1;
+  // All were seen once: nothing tells how many were not.
+  if (covered === 0) return Number.POSITIVE_INFINITY;
+  const pairs = sum((one) => one.copies * one.times * (one.times - 1));
+  const spread = looks > 1 ? (copies / covered) * (pairs / (looks * (looks - 1))) - 1 : 0;
+  return common + copies / covered + (once / covered) * Math.max(0, spread);
+}
+
+/**
+ * The chance that the next look is at a copy which was seen before, after Turing as `chao:2012` mend
+ * it by what was seen twice.
+ */
+export function coverage(once: number, twice: number, looks: number): number {
+  if (looks === 0) return 0;
+  const unseen = (looks - 1) * once;
+  const share = twice > 0 ? unseen / (unseen + 2 * twice) : onceAlone(once, looks);
+  return 1 - (once / looks) * share;
+}
+
+function onceAlone(once: number, looks: number): number {
+  const unseen = (looks - 1) * (once - 1);
+  return once > 0 ? unseen / (unseen + 2) : 0;
+}
+
 /** The interval of a count of which some are certain: the log of the rest is taken for normal. */
 function logInterval(estimate: number, variance: number, certain: number): Interval {
   const rest = estimate - certain;

@@ -1,8 +1,10 @@
 import { isoOf } from '../../evidence/index.ts';
 import type { Extant, Seen } from '../types.ts';
 import {
+  ace,
   chao,
   chapman,
+  coverage,
   type Estimate,
   type Occasion,
   schnabel,
@@ -53,7 +55,8 @@ export function extantOf(seen: readonly Seen[], most: number): Extant | null {
     from: isoOf(from),
     to: isoOf(to),
     p_even: believed.pEven,
-    others: othersOf(looks, lower),
+    covered: coverage(often[0] ?? 0, often[1] ?? 0, looks.length),
+    others: othersOf(looks, lower, ace(often)),
     cautions: cautionsOf(often, again, believed.pEven, to - from),
   };
 }
@@ -68,7 +71,7 @@ function looksOf(seen: readonly Seen[]): Looks[] {
   return [...looks.values()].sort((a, b) => a.day - b.day);
 }
 
-function othersOf(looks: readonly Looks[], lower: Estimate): Extant['others'] {
+function othersOf(looks: readonly Looks[], lower: Estimate, rare: number): Extant['others'] {
   const occasions = occasionsOf(looks);
   const half = Math.floor(looks.length / 2);
   const first = new Set(looks.slice(0, half).map(({ certificate }) => certificate));
@@ -80,6 +83,7 @@ function othersOf(looks: readonly Looks[], lower: Estimate): Extant['others'] {
     { method: 'schnabel', ...schnabel(occasions) },
     { method: 'schumacher-eschmeyer', estimate: schumacherEschmeyer(occasions), interval95: null },
     { method: 'chao-1987, from below', estimate: lower.estimate, interval95: lower.interval95 },
+    ...(Number.isFinite(rare) ? [{ method: 'ace', estimate: rare, interval95: null }] : []),
   ];
 }
 
