@@ -105,7 +105,7 @@ function logOdds({ offeredRaw, offeredGraded }: Known): number {
 
 function settling(one: Known, offers: number): string {
   if (offers < 25)
-    return `how many raw copies are on offer for each graded one (${offers} offers counted so far; some 25 would do)`;
+    return `how many raw copies are on offer for each graded one (${offers} ${offers === 1 ? 'offer' : 'offers'} counted so far; some 25 would do)`;
   if (one.odds === undefined) return 'in how many products it lies, and at what odds';
   return one.made === undefined
     ? 'how many of its product were made'

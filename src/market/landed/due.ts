@@ -42,7 +42,9 @@ export function dueLines(
   };
   const tax = taxPaid ?? round(taxable ? times(terms.taxRate, bases[terms.taxBase]) : ZERO);
   const handled = abroad && duty.minor + tax.minor > 0;
-  const told = (rate: Exact, of: string) => `${Number(rate.over) / Number(rate.under)} of ${of}`;
+  const percent = ({ over, under }: Exact) =>
+    Number((100 * (Number(over) / Number(under))).toPrecision(9));
+  const told = (rate: Exact, of: string) => `${percent(rate)} % of ${of}`;
   return [
     {
       name: 'duty',

@@ -1,4 +1,4 @@
-import { type Day, isoOf } from '../../evidence/index.ts';
+import { type Day, sayDay } from '../../evidence/index.ts';
 import { type Currency, type Money, moneyOf } from '../money/currencies.ts';
 import { dividedBy, type Exact, exactOf } from '../money/exact.ts';
 import { exchanged, type Rates, type UsedRate } from '../money/rates.ts';
@@ -54,7 +54,7 @@ export function toDeskBy(
 function told({ currency, of, how }: UsedRate): string[] {
   if (of === null) return [];
   const note = how === 'first' ? ', the first there is' : how === 'last' ? ', the last before' : '';
-  return [`${isoOf(of)} (${currency}${note})`];
+  return [`${sayDay(of)} (${currency}${note})`];
 }
 
 /** An amount in the desk's currency at the rate of a day, rounded as charges are. */

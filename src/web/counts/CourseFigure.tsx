@@ -23,8 +23,7 @@ export function CourseFigure({ counts, services, falls, days, label }: Props) {
   const width = useWidth(holder, 300) - LEFT - 12;
   const [from, to] = days;
   const scale = { from: from - 15, to: to + 15, width };
-  const most = Math.max(1, ...counts.flatMap(({ course }) => course.map((n) => n ?? 0)));
-  const top = topOf(most);
+  const top = topOf(Math.max(1, ...counts.map(highest)));
   return (
     <div ref={holder}>
       <svg
@@ -48,6 +47,12 @@ export function CourseFigure({ counts, services, falls, days, label }: Props) {
       </svg>
     </div>
   );
+}
+
+/** The highest that is drawn of a service: its counts, under a lump the upper end of their share. */
+function highest({ course, total, total95, lumped_with: others }: WireServiceCount): number {
+  const most = Math.max(0, ...course.map((n) => n ?? 0));
+  return others.length > 0 && total > 0 ? (most * total95[1]) / total : most;
 }
 
 interface LineProps {

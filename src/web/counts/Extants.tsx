@@ -19,7 +19,8 @@ export function Extants({ population: { printings } }: { readonly population: Po
       <h2>Certified copies that can turn up</h2>
       <p className="lead">
         From certificates seen again. Copies that lie still in a collection are in none of it; dear
-        ones are seen again more often, so it errs low.
+        ones are seen again more often, so it errs low. The lines are on a scale of square roots,
+        from none to {most}.
       </p>
       {known.length === 0 ? (
         <p className="empty">Not known: no certificate was seen twice.</p>
@@ -32,10 +33,10 @@ export function Extants({ population: { printings } }: { readonly population: Po
                 <th scope="col" className="figure">
                   Copies
                 </th>
-                <th scope="col">95 %</th>
+                <th scope="col">95 % within</th>
                 <th scope="col">Method</th>
                 <th scope="col" className="figure">
-                  Seen, again
+                  Certificates seen
                 </th>
                 <th scope="col">Misleads where</th>
               </tr>
@@ -75,8 +76,14 @@ function Row({ id, extant, most }: RowProps) {
       <td className="figure" data-head="copies">
         <Num why={explainExtant(extant)}>{sayExtant(extant)}</Num>
       </td>
-      <td className="no-break" data-head="95 %">
-        <svg className="interval" viewBox="0 0 120 12" width="120" height="12" aria-hidden="true">
+      <td className="no-break" data-head="95 % within">
+        <svg
+          className="interval extant"
+          viewBox="0 0 120 12"
+          width="120"
+          height="12"
+          aria-hidden="true"
+        >
           <path className="ground" d="M1 6H119" />
           <path className="span" d={`M${x(low)} 2v8M${x(low)} 6H${x(high)}M${x(high)} 2v8`} />
           <rect className="best" x={x(extant.estimate) - 1.5} y="1" width="3" height="10" />
@@ -84,8 +91,8 @@ function Row({ id, extant, most }: RowProps) {
         {low} to {high}
       </td>
       <td data-head="method">{extant.method}</td>
-      <td className="figure" data-head="seen, again">
-        {extant.seen}, {extant.again}
+      <td className="figure" data-head="seen">
+        {extant.seen}, {extant.again} again
       </td>
       <td className="detail cautions" data-head="misleads">
         {extant.cautions.join(' ')}

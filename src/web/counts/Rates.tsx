@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { CountingService, PopulationAnswer } from '../../contract/index.ts';
 import { sayEdtf } from '../../evidence/index.ts';
 import { useBook } from '../app/context.ts';
-import { Num, PrintingLink } from '../marks/index.ts';
+import { type AxisLine, AxisWords, axisPath, Num, PrintingLink } from '../marks/index.ts';
 import { lanesOf, NO_FILTER } from '../view/index.ts';
 import { ORDERS, type Order, type RateRow, rateRows } from './order.ts';
 import { explainRate, explainShrunk, percent } from './tell.ts';
@@ -55,10 +55,11 @@ interface ServiceProps {
 function Service({ service, rows }: ServiceProps) {
   const newest = service.reports.at(-1)?.as_of ?? '';
   const most = Math.max(0.1, ...rows.map(({ count }) => Math.min(1, count.shrunk95[1] * 1.6)));
-  const top = [0.1, 0.2, 0.3, 0.4, 0.5, 0.75, 1].find((one) => one >= most) ?? 1;
+  const top = [0.1, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5, 0.6, 0.8, 1].find((one) => one >= most) ?? 1;
+  const lines = linesUpTo(top);
   return (
     <div className="wide">
-      <table className="list rates">
+      <table className="list brief rates">
         <caption>
           {service.title}, as of {sayEdtf(newest)}
         </caption>
@@ -66,8 +67,7 @@ function Service({ service, rows }: ServiceProps) {
           <tr>
             <th scope="col">Printing</th>
             <th scope="col" className="rate-axis">
-              <span>0</span>
-              <span>{percent(top)}</span>
+              <AxisWords lines={lines} />
             </th>
             <th scope="col" className="figure">
               As counted
@@ -82,7 +82,7 @@ function Service({ service, rows }: ServiceProps) {
         </thead>
         <tbody>
           {rows.map((row) => (
-            <Row key={row.id} {...{ row, service, top }} />
+            <Row key={row.id} {...{ row, service, top, lines }} />
           ))}
         </tbody>
       </table>
@@ -90,13 +90,24 @@ function Service({ service, rows }: ServiceProps) {
   );
 }
 
+/** Lines at every 5, 10 or 20 % from nothing to the top. */
+function linesUpTo(top: number): readonly AxisLine[] {
+  const step = top <= 0.25 ? 5 : top <= 0.6 ? 10 : 20;
+  const upTo = Math.round(100 * top);
+  return Array.from({ length: Math.floor(upTo / step) + 1 }, (_, i) => ({
+    at: (i * step) / upTo,
+    words: `${i * step} %`,
+  }));
+}
+
 interface RowProps {
   readonly row: RateRow;
   readonly service: CountingService;
   readonly top: number;
+  readonly lines: readonly AxisLine[];
 }
 
-function Row({ row: { id, count }, service, top }: RowProps) {
+function Row({ row: { id, count }, service, top, lines }: RowProps) {
   const about = count.lumped_with.length > 0 ? '≈ ' : '';
   return (
     <tr>
@@ -104,8 +115,18 @@ function Row({ row: { id, count }, service, top }: RowProps) {
         <PrintingLink id={id} />
       </th>
       <td className="rate-drawn">
-        <RateMark interval={count.interval95} rate={count.rate} most={top} kind="raw" />
-        <RateMark interval={count.shrunk95} rate={count.shrunk} most={top} kind="shrunk" />
+        <RateMark
+          {...{ lines, most: top }}
+          interval={count.interval95}
+          rate={count.rate}
+          kind="raw"
+        />
+        <RateMark
+          {...{ lines, most: top }}
+          interval={count.shrunk95}
+          rate={count.shrunk}
+          kind="shrunk"
+        />
       </td>
       <td className="figure" data-head="as counted">
         <Num why={explainRate(count, service)}>
@@ -130,10 +151,11 @@ interface MarkProps {
   readonly most: number;
   readonly kind: 'raw' | 'shrunk';
   readonly width?: number;
+  readonly lines?: readonly AxisLine[];
 }
 
 /** A rate on its interval; an interval that goes on beyond the axis ends in an arrow. */
-function RateMark({ interval: [low, high], rate, most, kind, width }: MarkProps) {
+function RateMark({ interval: [low, high], rate, most, kind, width, lines = [] }: MarkProps) {
   const x = (value: number) => 2 + 296 * Math.min(1, value / most);
   const beyond = high > most;
   return (
@@ -144,6 +166,7 @@ function RateMark({ interval: [low, high], rate, most, kind, width }: MarkProps)
       {...(width ? { width, height: 12 } : { width: '100%', height: 12 })}
       aria-hidden="true"
     >
+      <path className="rules" d={axisPath(lines)} vectorEffect="non-scaling-stroke" />
       <path className="span" d={`M${x(low)} 6H${x(high)}`} vectorEffect="non-scaling-stroke" />
       <path
         className="span"

@@ -14,10 +14,10 @@ export interface Course {
   readonly line: string;
 }
 
-/** The highest of a scale of counts: 1, 2 or 5 times a power of ten, at or above the most. */
+/** The highest of a scale of counts: a round number at or above the most. */
 export function topOf(most: number): number {
   const power = 10 ** Math.floor(Math.log10(Math.max(1, most)));
-  return power * ([1, 2, 5, 10].find((step) => step * power >= most) ?? 10);
+  return power * ([1, 1.5, 2, 3, 4, 5, 6, 8, 10].find((step) => step * power >= most) ?? 10);
 }
 
 /** The course of one service, days along x and counts up from `height`. */

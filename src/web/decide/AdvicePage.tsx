@@ -60,8 +60,8 @@ function Advice({ copy, answer }: Props) {
   return (
     <>
       <p className="day long">{sayAdvice(copy, currency)}</p>
-      <p className="worth">as of {answer.on === null ? '' : sayIsoDay(answer.on)}</p>
-      <Marked why={`${sayHinge(copy)} ${capital(joined(copy.because))}.`} />
+      {answer.on === null ? null : <p className="worth">as of {sayIsoDay(answer.on)}</p>}
+      <Marked why={`${sayHinge(copy, currency)} ${capital(joined(copy.because))}.`} />
       <Equal copy={copy} answer={answer} />
       <section>
         <h2>The ways side by side</h2>

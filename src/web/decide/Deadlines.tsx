@@ -16,7 +16,7 @@ export function Deadlines({ copy }: { readonly copy: Advised }) {
           <span>
             {left >= 0 ? <mark>{sayIsoDay(last)}</mark> : sayIsoDay(last)}, against the {against}
             <span className="detail one-line">
-              {days} {counts} days from {startsFrom} on {startsOn}
+              {days} {counts} days from “{startsFrom}” on {sayIsoDay(startsOn)}
             </span>
           </span>
           <span className="figure">{sayLeft(left)}</span>

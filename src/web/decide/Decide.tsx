@@ -84,7 +84,7 @@ function Row({ copy, answer }: RowProps) {
       </div>
       <div>
         <p className="advice">{sayAdvice(copy, currency)}</p>
-        <Marked why={sayHinge(copy)} />
+        <Marked why={sayHinge(copy, currency)} />
       </div>
       <p className="until">
         {deadline ? (

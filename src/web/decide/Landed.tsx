@@ -12,7 +12,7 @@ export function Landed({ landed, currency }: Props) {
   return (
     <>
       <div className="wide">
-        <table className="list landed-lines">
+        <table className="list brief landed-lines">
           <thead>
             <tr>
               <th scope="col">Line</th>
@@ -26,10 +26,8 @@ export function Landed({ landed, currency }: Props) {
             {landed.lines.map(({ name, share, parcel, how }) => (
               <tr key={name}>
                 <th scope="row">{name}</th>
-                <td className="figure" data-head={currency}>
-                  {share}
-                </td>
-                <td data-head="how">
+                <td className="figure">{share}</td>
+                <td>
                   {how}
                   {parcel === share ? '' : `; ${parcel} for the whole parcel`}
                 </td>
@@ -39,7 +37,7 @@ export function Landed({ landed, currency }: Props) {
           <tfoot>
             <tr>
               <th scope="row">landed</th>
-              <td className="figure" data-head={currency}>
+              <td className="figure">
                 <strong>{landed.total}</strong>
               </td>
               <td />

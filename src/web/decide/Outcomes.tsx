@@ -14,6 +14,10 @@ export function Outcomes({ copy, answer }: Props) {
   return (
     <section>
       <h2>If it is sent in</h2>
+      <h3>
+        <span>To</span>
+        <span>Expected gain, {answer.currency}, after fee and its share of postage</span>
+      </h3>
       {copy.options.map((option) => (
         <details key={`${option.service} ${option.tier}`} className="outcomes">
           <summary>

@@ -24,7 +24,7 @@ export function Plans({ answer }: { readonly answer: DecideAnswer }) {
       ) : null}
       {data ? (
         <div className="plans">
-          <Batches plans={data} currency={answer.currency} />
+          <Batches plans={data} answer={answer} />
           <Purchases plans={data} answer={answer} />
         </div>
       ) : null}
@@ -34,12 +34,22 @@ export function Plans({ answer }: { readonly answer: DecideAnswer }) {
 
 interface Props {
   readonly plans: WirePlans;
-  readonly currency: string;
+  readonly answer: DecideAnswer;
 }
 
-function Batches({ plans: { batches, batchesPlan }, currency }: Props) {
+function Batches({ plans: { batches, batchesPlan }, answer }: Props) {
+  const { currency } = answer;
   if (batches.length === 0)
-    return <p className="empty">No batch is expected to gain by being sent in.</p>;
+    return (
+      <div>
+        <p className="empty">No batch is expected to gain by being sent in.</p>
+        {sayWaiting(answer).map((one) => (
+          <p key={one} className="detail">
+            {one}
+          </p>
+        ))}
+      </div>
+    );
   const { gain, cost, atMost } = batchesPlan;
   return (
     <div>
@@ -70,12 +80,21 @@ function Batches({ plans: { batches, batchesPlan }, currency }: Props) {
   );
 }
 
-interface PurchasesProps {
-  readonly plans: WirePlans;
-  readonly answer: DecideAnswer;
+/** Copies that would gain in a batch with others, which is not there yet. */
+function sayWaiting({ copies, tiers }: DecideAnswer): readonly string[] {
+  return copies.flatMap(({ id, advice, submit }) => {
+    if (advice !== 'submit' || submit === null) return [];
+    const { service, tier } = submit;
+    const least = tiers.find((one) => one.service === service && one.tier === tier)?.minCopies ?? 1;
+    return least > 1
+      ? [
+          `${id} would gain as one of ${least} sent to ${service}, ${tier}, the fewest that it takes: it waits for others.`,
+        ]
+      : [];
+  });
 }
 
-function Purchases({ plans: { bought, purchasesPlan }, answer }: PurchasesProps) {
+function Purchases({ plans: { bought, purchasesPlan }, answer }: Props) {
   const book = useBook();
   const { currency, wants } = answer;
   const pairs = wants.flatMap((want, w) => {

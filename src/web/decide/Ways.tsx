@@ -21,7 +21,7 @@ export function Ways({ copy, answer }: Props) {
       (way.service === copy.submit?.service && way.tier === copy.submit.tier));
   return (
     <div className="wide">
-      <table className="list ways">
+      <table className="list brief ways">
         <thead>
           <tr>
             <th scope="col">Way</th>
@@ -40,12 +40,10 @@ export function Ways({ copy, answer }: Props) {
           {copy.ways.map((way) => (
             <tr key={`${way.way} ${way.service} ${way.tier}`} className={isBest(way) ? 'best' : ''}>
               <th scope="row">{sayWay(way, copy.service === null)}</th>
-              <td className="figure" data-head="expected">
+              <td className="figure">
                 <Num why={whyWorth(way, answer)}>{sayAmount(way.worth)}</Num>
               </td>
-              <td className="figure" data-head="80 % between">
-                {saySpread(way.interval80)}
-              </td>
+              <td className="figure">{saySpread(way.interval80)}</td>
               <td className="drawn">
                 <Spread way={way} at={at} landed={landed} />
               </td>

@@ -21,11 +21,27 @@ export function sayAdvice(copy: Advised, currency: string): string {
 }
 
 /** The turning point, its deciding words between asterisks. */
-export function sayHinge({ hingesOn }: Pick<Advised, 'hingesOn'>): string {
+export function sayHinge(copy: Advised, currency: string): string {
+  const { hingesOn } = copy;
+  const over = overBid(copy);
+  if (over !== null && copy.asked !== null) {
+    const { price, currency: theirs } = copy.asked;
+    const asked = joined(`${price} ${theirs} is asked`);
+    return over > 0
+      ? `${asked}, *${joined(sayMoney(over, currency))} more than that*.`
+      : `${asked}: *within it*.`;
+  }
   const [what, at] = joined(hingesOn).split(/ (?=if )/);
   if (at === undefined) return `Hinges on ${joined(hingesOn)}.`;
   const [condition, ...rest] = at.split('; ');
   return `${capital(what ?? '')} *${condition}*${rest.map((one) => `; ${one}`).join('')}.`;
+}
+
+/** By how much what is asked for an offered copy is over the highest bid; null where not known. */
+function overBid({ status, highestBid, landed }: Advised): number | null {
+  if (status !== 'offered' || highestBid === null || 'why' in landed) return null;
+  const price = landed.lines.find(({ name }) => name === 'price');
+  return price ? Number(price.share) - highestBid : null;
 }
 
 /** Numbers stay beside their unit at the end of a line. */

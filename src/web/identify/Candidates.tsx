@@ -2,7 +2,7 @@ import type { IdentifyAnswer } from '../../contract/index.ts';
 import { useBook } from '../app/context.ts';
 import { Chance, PrintingLink } from '../marks/index.ts';
 import { type Book, shortName } from '../view/index.ts';
-import { sayP } from '../words/index.ts';
+import { count, sayP } from '../words/index.ts';
 
 /** Candidates below it are counted and not listed. */
 const SHOWN = 0.001;
@@ -52,7 +52,11 @@ export function Candidates({ answer }: { readonly answer: IdentifyAnswer }) {
           <Chance p={unlisted} why={WHY} />
         </li>
       </ul>
-      {left > 0 ? <p className="detail">{left} others, below 0.001 each.</p> : null}
+      {left > 0 ? (
+        <p className="detail">
+          {count(left, 'other')}, below 0.001{left > 1 ? ' each' : ''}.
+        </p>
+      ) : null}
     </section>
   );
 }

@@ -85,7 +85,9 @@ function Sheet({ answer, error, copy, see, unsee }: Props) {
 
 function sayGround({ readings, on }: IdentifyAnswer): string {
   const asOf = on === '' ? '' : ` as of ${sayDay(dayFrom(on))}`;
-  return `By ${count(readings.length, 'reading')} and by how many of each are about${asOf}. Every reading may be wrong, and this is no verdict on a copy.`;
+  const by =
+    readings.length === 0 ? 'No reading yet: by' : `By ${count(readings.length, 'reading')} and by`;
+  return `${by} how many of each are about${asOf}. Every reading may be wrong, and this is no verdict on a copy.`;
 }
 
 /** Which copy the screen is about. */

@@ -42,6 +42,11 @@ export function Looks({ answer, see, unsee }: Props) {
   return (
     <section aria-label="Where to look next">
       <h2>Where to look next</h2>
+      {open.length > 0 ? (
+        <p className="detail">
+          What tells most for its effort first; in bits, 1 bit halves the doubt.
+        </p>
+      ) : null}
       {open.length === 0 ? (
         <p className="empty">No further trait in the dossier would tell more.</p>
       ) : (

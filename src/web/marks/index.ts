@@ -1,3 +1,4 @@
+export * from './AxisWords.tsx';
 export * from './Chance.tsx';
 export * from './Held.tsx';
 export * from './Interval.tsx';

@@ -25,9 +25,9 @@ export function PriceFigure({ prices, chosen, titles, height = 320 }: Props) {
   const { currency } = prices;
   return (
     <figure className="distribution price-figure" ref={holder}>
-      <svg className="axis" width={width + LEFT + RIGHT} height={height + 40}>
+      <svg className="axis" width={width + LEFT + RIGHT} height={height + 48}>
         <title>{`Sales over time, ${cellName(chosen, titles)} drawn through`}</title>
-        <g transform={`translate(${LEFT} 10)`}>
+        <g transform={`translate(${LEFT} 18)`}>
           <Ground picture={picture} height={height} currency={currency} />
           <path className="price-band" d={picture.band} />
           <path className="price-median" d={picture.median} />
@@ -63,7 +63,7 @@ function Ground({ picture: { scale, ticks }, height, currency }: GroundProps) {
           </text>
         </g>
       ))}
-      <text className="small" x={-8} y={height + 17} textAnchor="end">
+      <text className="small" x={-8} y={-8} textAnchor="end">
         {currency}
       </text>
       <path className="base" d={`M0 ${height}.5H${scale.width}`} />

@@ -1,4 +1,5 @@
 import { Link, useParams } from '@tanstack/react-router';
+import type { PrintingPrices } from '../../contract/index.ts';
 import { useBook } from '../app/context.ts';
 import { Num, Screen } from '../marks/index.ts';
 import { usePrices, usePrintingPrices } from '../wire/index.ts';
@@ -26,33 +27,55 @@ export function PricePage() {
       <PriceOf id={id} height={380} />
       {all?.backTest ? <p className="lead">{sayBackTest(all.backTest)}</p> : null}
       {data ? (
-        <div className="columns">
+        <div className="columns priced">
           <SaleTable prices={data} titles={titles} />
           <section>
             <h2>By service and grade</h2>
-            <ul className="rows">
-              {data.prices.map((price) => (
-                <li key={`${price.service} ${price.grade}`}>
-                  <span>
-                    {cellName(price, titles)}{' '}
-                    <span className="detail">
-                      {price.sales > 0 ? `${price.sales} sold` : 'never sold'}
-                    </span>
-                  </span>
-                  <span>
-                    <Num why={explainPrice(price, data.currency, data.on)}>
-                      {amount(price.price)}
-                    </Num>{' '}
-                    <span className="detail">
-                      {amount(price.interval80[0])} to {amount(price.interval80[1])}
-                    </span>
-                  </span>
-                </li>
-              ))}
-            </ul>
+            <Grades prices={data} titles={titles} />
           </section>
         </div>
       ) : null}
     </Screen>
+  );
+}
+
+interface GradesProps {
+  readonly prices: PrintingPrices;
+  readonly titles: ReadonlyMap<string, string>;
+}
+
+/** What it may fetch raw and at every service and grade, sold or not. */
+function Grades({ prices: { prices, currency, on }, titles }: GradesProps) {
+  return (
+    <div className="wide">
+      <table className="list brief price-grades">
+        <thead>
+          <tr>
+            <th scope="col">As</th>
+            <th scope="col">Sold</th>
+            <th scope="col" className="figure">
+              Next sale, {currency}
+            </th>
+            <th scope="col" className="figure">
+              Eight of ten within
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {prices.map((price) => (
+            <tr key={`${price.service} ${price.grade}`}>
+              <th scope="row">{cellName(price, titles)}</th>
+              <td className="detail">{price.sales > 0 ? `${price.sales} sold` : 'never sold'}</td>
+              <td className="figure">
+                <Num why={explainPrice(price, currency, on)}>{amount(price.price)}</Num>
+              </td>
+              <td className="figure">
+                {amount(price.interval80[0])} to {amount(price.interval80[1])}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
   );
 }

@@ -2,10 +2,11 @@ import { Link } from '@tanstack/react-router';
 import type { PricesAnswer, WirePrice } from '../../contract/index.ts';
 import { dayFrom, sayDay } from '../../evidence/index.ts';
 import { useBook } from '../app/context.ts';
-import { Num, Screen } from '../marks/index.ts';
+import { type AxisLine, AxisWords, axisPath, Num, Screen } from '../marks/index.ts';
 import { lanesOf, NO_FILTER, shortName } from '../view/index.ts';
 import { usePrices } from '../wire/index.ts';
 import { count } from '../words/index.ts';
+import { ticksBetween } from './picture.ts';
 import { amount, cellName, explainPrice, sayBackTest } from './tell.ts';
 
 /** What a copy of each printing may fetch, raw and at its top grades. */
@@ -21,7 +22,10 @@ export function PricesScreen() {
       {!data && !error ? <p className="pending">Prices are being fitted …</p> : null}
       {old ? <p className="pending">Being fitted anew …</p> : null}
       {data && data.on === null ? (
-        <p className="empty">No sale, sighting, population or rate has a day yet.</p>
+        <p className="empty">
+          No sale, sighting, population or rate has a day yet: prices are learned from the rows of
+          sales.csv.
+        </p>
       ) : null}
       {data?.backTest ? <p className="lead">{sayBackTest(data.backTest)}</p> : null}
       {data && data.on !== null ? <Table prices={data} /> : null}
@@ -35,20 +39,19 @@ function Table({ prices }: { readonly prices: PricesAnswer }) {
   const byId = new Map(prices.printings.map((one) => [one.id, one]));
   const titles = new Map(prices.services.map(({ id, title }) => [id, title]));
   const all = prices.printings.flatMap((one) => one.prices.flatMap(({ interval80 }) => interval80));
-  const span: Span = [Math.log(Math.min(...all)), Math.log(Math.max(...all))];
+  const span: Span = [Math.log(Math.min(...all)) - 0.1, Math.log(Math.max(...all)) + 0.1];
   return (
     <div className="wide">
-      <table className="list price-list">
+      <table className="list brief price-list">
         <thead>
           <tr>
             <th scope="col">Printing</th>
             <th scope="col">As</th>
             <th scope="col" className="price-axis">
-              <span>{amount(Math.exp(span[0]))}</span>
-              <span>{amount(Math.exp(span[1]))}</span>
+              <AxisWords lines={linesIn(span)} />
             </th>
             <th scope="col" className="figure">
-              Next sale
+              Next sale, {prices.currency}
             </th>
             <th scope="col" className="figure">
               Eight of ten within
@@ -76,6 +79,16 @@ function Table({ prices }: { readonly prices: PricesAnswer }) {
 
 type Span = readonly [number, number];
 
+/** Where a logarithm stands, from 0 at the left end of a span to 1 at the right one. */
+const shareOf = (log: number, [low, high]: Span) => (log - low) / (high - low);
+
+function linesIn(span: Span): readonly AxisLine[] {
+  return ticksBetween(...span).map((one) => ({
+    at: shareOf(Math.log(one), span),
+    words: one.toLocaleString('en'),
+  }));
+}
+
 interface RowProps {
   readonly id: string;
   readonly price: WirePrice;
@@ -99,19 +112,17 @@ function Row({ id, price, first, prices, titles, span }: RowProps) {
           <span className="unseen">{name}</span>
         )}
       </th>
-      <td data-head="as">{cellName(price, titles)}</td>
+      <td>{cellName(price, titles)}</td>
       <td className="rate-drawn">
         <Range price={price} span={span} />
       </td>
-      <td className="figure" data-head="next sale">
+      <td className="figure">
         <Num why={explainPrice(price, prices.currency, prices.on ?? '')}>{amount(price.price)}</Num>
       </td>
-      <td className="figure" data-head="within">
+      <td className="figure">
         {amount(price.interval80[0])} to {amount(price.interval80[1])}
       </td>
-      <td className="figure" data-head="sold">
-        {price.sales}
-      </td>
+      <td className="figure sold">{price.sales}</td>
     </tr>
   );
 }
@@ -124,7 +135,7 @@ function shown(prices: readonly WirePrice[]): readonly WirePrice[] {
 }
 
 function Range({ price: { price, interval80 }, span }: { price: WirePrice; span: Span }) {
-  const x = (value: number) => 2 + (296 * (Math.log(value) - span[0])) / (span[1] - span[0]);
+  const x = (value: number) => 2 + 296 * shareOf(Math.log(value), span);
   const [low, high] = interval80.map(x) as [number, number];
   return (
     <svg
@@ -135,6 +146,7 @@ function Range({ price: { price, interval80 }, span }: { price: WirePrice; span:
       height="12"
       aria-hidden="true"
     >
+      <path className="rules" d={axisPath(linesIn(span))} vectorEffect="non-scaling-stroke" />
       <path
         className="span"
         d={`M${low} 2v8M${low} 6H${high}M${high} 2v8`}
@@ -154,9 +166,9 @@ function LeftOut({ prices: { leftOut, assumed } }: { readonly prices: PricesAnsw
         {leftOut.map(({ why, rows }) => (
           <li key={why}>
             <span>
-              {count(rows.length, 'row')} of sales.csv, since {why}{' '}
+              {count(rows.length, 'row')} of sales.csv, since {why}:{' '}
               <span className="detail">
-                {rows.slice(0, 12).join(', ')}
+                {rows.length === 1 ? 'row' : 'rows'} {rows.slice(0, 12).join(', ')}
                 {rows.length > 12 ? ' …' : ''}
               </span>
             </span>

@@ -24,7 +24,18 @@ export function SaleTable({ prices: { sales, currency }, titles }: Props) {
         </p>
       ) : null}
       <div className="wide">
-        <table className="list">
+        <table className="list brief price-sales">
+          <thead>
+            <tr>
+              <th scope="col">Day</th>
+              <th scope="col">As</th>
+              <th scope="col">How</th>
+              <th scope="col">Where</th>
+              <th scope="col" className="figure">
+                {currency}
+              </th>
+            </tr>
+          </thead>
           <tbody>
             {newest.slice(0, SHOWN).map((sale) => (
               <tr key={sale.row}>
@@ -36,9 +47,7 @@ export function SaleTable({ prices: { sales, currency }, titles }: Props) {
                 <td className="detail">{sale.venue}</td>
                 <td className="figure">
                   <Num why={explainSale(sale, titles, currency)}>
-                    {sale.home === null
-                      ? `${sale.price} ${sale.currency}`
-                      : `${amount(sale.home)} ${currency}`}
+                    {sale.home === null ? `${sale.price} ${sale.currency}` : amount(sale.home)}
                   </Num>
                 </td>
               </tr>

@@ -91,7 +91,7 @@ export function pictureOf(
 }
 
 /** Round amounts (1, 2, 5 and their tens) between two logarithms. */
-function ticksBetween(bottom: number, top: number): number[] {
+export function ticksBetween(bottom: number, top: number): number[] {
   const ticks: number[] = [];
   for (let power = Math.floor(bottom / Math.LN10); power <= Math.ceil(top / Math.LN10); power++)
     for (const step of [1, 2, 5]) {

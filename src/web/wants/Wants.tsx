@@ -115,13 +115,13 @@ function Plan({
   readonly plan: { readonly cost: number; readonly saved: number; readonly atMost: number };
   readonly currency: string;
 }) {
-  if (cost === 0) return <p className="detail">Nothing on offer fits at your price.</p>;
+  if (cost === 0) return <p className="detail planned">Nothing on offer fits at your price.</p>;
   const gap =
     atMost - saved > 0.005
       ? `no choice saves more than ${sayMoney(atMost, currency)}`
       : 'no choice saves more';
   return (
-    <p className="detail">
+    <p className="detail planned">
       {sayMoney(cost, currency)} landed, {sayMoney(saved, currency)} under your limits; {gap}.
     </p>
   );
