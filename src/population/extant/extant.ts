@@ -107,7 +107,8 @@ function cautionsOf(
   days: number,
 ): string[] {
   const cautions: string[] = [];
-  if (again < 5) cautions.push(`Only ${again} seen again: the figure hangs on ${again === 1 ? 'it' : 'them'}.`);
+  if (again < 5)
+    cautions.push(`Only ${again} seen again: the figure hangs on ${again === 1 ? 'it' : 'them'}.`);
   if (pEven < 0.3)
     cautions.push(
       'Some copies turn up far more often than others: copies that lie still are not in it.',

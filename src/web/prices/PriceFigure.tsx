@@ -3,7 +3,7 @@ import type { PrintingPrices, WirePrice } from '../../contract/index.ts';
 import { useWidth } from '../app/media.ts';
 import { fits, yearTicks } from '../draw/index.ts';
 import { type PricePicture, pictureOf } from './picture.ts';
-import { SaleMarkDrawn } from './SaleMarkDrawn.tsx';
+import { SaleMarks } from './SaleMarks.tsx';
 import { amount, cellName, explainSale } from './tell.ts';
 
 interface Props {
@@ -21,24 +21,20 @@ export function PriceFigure({ prices, chosen, titles, height = 320 }: Props) {
   const holder = useRef<HTMLElement>(null);
   const width = useWidth(holder, 640) - LEFT - RIGHT;
   const picture = pictureOf(prices, chosen, width, height);
-  const services = [...titles.keys()];
   const { currency } = prices;
   return (
     <figure className="distribution price-figure" ref={holder}>
       <svg className="axis" width={width + LEFT + RIGHT} height={height + 48}>
-        <title>{`Sales over time, ${cellName(chosen, titles)} drawn through`}</title>
+        <title>{`Sales over time, ${cellName(chosen, titles)} drawn through; arrow keys lead from sale to sale`}</title>
         <g transform={`translate(${LEFT} 18)`}>
           <Ground picture={picture} height={height} currency={currency} />
           <path className="price-band" d={picture.band} />
           <path className="price-median" d={picture.median} />
-          {picture.marks.map((mark) => (
-            <SaleMarkDrawn
-              key={mark.sale.row}
-              mark={mark}
-              shape={services.indexOf(mark.sale.service ?? '')}
-              words={explainSale(mark.sale, titles, currency)}
-            />
-          ))}
+          <SaleMarks
+            marks={picture.marks}
+            services={[...titles.keys()]}
+            said={(sale) => explainSale(sale, titles, currency)}
+          />
           <Next picture={picture} />
         </g>
       </svg>

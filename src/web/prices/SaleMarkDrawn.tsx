@@ -1,3 +1,4 @@
+import type { KeyboardEvent } from 'react';
 import type { Placed } from './picture.ts';
 
 interface Props {
@@ -5,21 +6,38 @@ interface Props {
   /** Position of its service; -1 where it was sold raw. */
   readonly shape: number;
   readonly words: string;
+  /** It is where the Tab key stops. */
+  readonly stop: boolean;
+  readonly reach: () => void;
+  readonly keys: (event: KeyboardEvent<SVGGElement>) => void;
 }
 
 /** Above this a sale is ringed as odd. */
 const ODD = 0.5;
 
 /** A sale: round where raw, another shape a service; hollow where asked only, crossed where not paid. */
-export function SaleMarkDrawn({ mark: { x, y, sale, own }, shape, words }: Props) {
+export function SaleMarkDrawn({
+  mark: { x, y, sale, own },
+  shape,
+  words,
+  stop,
+  reach,
+  keys,
+}: Props) {
   const { kind, odd } = sale;
   const isOdd = odd !== null && odd > ODD;
   const classes = ['sale', own ? 'own' : '', kind, isOdd ? 'odd' : ''].filter(Boolean).join(' ');
   return (
+    // biome-ignore lint/a11y/noInteractiveElementToNoninteractiveRole: it says what it is when it is reached, and does nothing
     <g
       className={classes}
       transform={`translate(${x.toFixed(1)} ${y.toFixed(1)})`}
+      role="img"
+      aria-label={words}
       data-why={words}
+      tabIndex={stop ? 0 : -1}
+      onFocus={reach}
+      onKeyDown={keys}
     >
       <circle className="reach" r="9" />
       <path className="shape" d={shapeOf(shape)} />

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { PrintingPrices, SaleMark, WirePrice } from '../../contract/index.ts';
 import { pictureOf } from './picture.ts';
+import { stepTo } from './step.ts';
 import { amount, explainPrice, explainSale, sayBackTest } from './tell.ts';
 
 const raw: WirePrice = { service: null, grade: null, price: 20, interval80: [10, 40], sales: 1 };
@@ -53,6 +54,16 @@ describe('a picture of prices', () => {
       Number(y),
     );
     expect(now! - before!).toBeCloseTo(picture.next.low - picture.next.mid, 0);
+  });
+});
+
+describe('arrow keys among the sales', () => {
+  it('lead to the next and the one before, and stop at both ends', () => {
+    expect(stepTo('ArrowRight', 3, 5)).toBe(4);
+    expect(stepTo('ArrowDown', 4, 5)).toBe(4);
+    expect(stepTo('ArrowLeft', 0, 5)).toBe(0);
+    expect([stepTo('Home', 3, 5), stepTo('End', 3, 5)]).toEqual([0, 4]);
+    expect(stepTo('Tab', 3, 5)).toBeNull();
   });
 });
 
