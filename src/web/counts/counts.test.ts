@@ -38,13 +38,13 @@ describe('a stacked bar', () => {
       snapshots: [{ as_of: '2026-01-01', day: 10, counts: [20, 0, 60, 7] }],
     };
     const { bars, most } = stackOf(history, 3, 300);
-    expect([most, bars[0]?.total]).toEqual([50, 40]);
+    expect([most, bars[0]?.total]).toEqual([60, 40]);
     expect(bars[0]?.blocks.map(({ grade, height }) => [grade, height / BAR_HEIGHT])).toEqual([
-      [0, 0.2],
-      [2, 0.6],
+      [0, 10 / 60],
+      [2, 30 / 60],
     ]);
-    expect(bars[0]?.y).toBeCloseTo(BAR_HEIGHT * 0.2, 9);
-    expect(bars[0]?.doubt?.map((y) => 1 - y / BAR_HEIGHT)).toEqual([0.4, 1]);
+    expect(bars[0]?.y).toBeCloseTo(BAR_HEIGHT / 3, 9);
+    expect(bars[0]?.doubt?.map((y) => 1 - y / BAR_HEIGHT)).toEqual([expect.closeTo(1 / 3, 9), 1]);
   });
 });
 

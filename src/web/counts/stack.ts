@@ -43,7 +43,8 @@ export function stackOf(
 ): Stack {
   const graded = snapshots.map(({ counts }) => counts.slice(0, grades));
   const wholes = graded.map((counts) => counts.reduce((sum, count) => sum + count, 0));
-  const most = topOf(Math.max(1, ...wholes.map((whole) => whole * share)));
+  const highest = share < 1 ? share95[1] : share;
+  const most = topOf(Math.max(1, ...wholes.map((whole) => whole * highest)));
   const days = snapshots.map(({ day }) => day);
   const scale = { from: Math.min(...days) - 40, to: Math.max(...days) + 40, width };
   const yAt = (count: number) => BAR_HEIGHT * (1 - Math.min(most, count) / most);
