@@ -6,10 +6,13 @@ import {
   LANGUAGES,
   type SitePicture,
   siteOf,
+  type ToldRevision,
 } from '../../src/chronicle/index.ts';
 import { toldDemo } from './account.ts';
+import { changedOnce, KINDS } from './history.ts';
 
 let account: Account;
+let history: readonly ToldRevision[];
 let site: ReadonlyMap<string, string>;
 const picture: SitePicture = { stem: 'p', sizes: [{ width: 320, height: 447 }] };
 
@@ -20,11 +23,13 @@ const siteFor = (told: Account) =>
     pictures: new Map(
       told.printings.flatMap(({ pictures }) => pictures.map(({ file }) => [file, picture])),
     ),
-    downloads: [{ href: 'research.zip', title: 'Research', type: 'application/zip' }],
+    downloads: [{ href: 'research.zip', kind: 'research', bytes: 12_345 }],
+    history,
   });
 
 beforeAll(async () => {
   ({ account } = await toldDemo());
+  history = changedOnce(account);
   site = siteFor(account);
 }, 120_000);
 
@@ -171,4 +176,34 @@ it('names files so that no system takes two for one or one for its own', () => {
   expect(new Set(names.map((name) => name.toLowerCase())).size).toBe(ids.length);
   for (const name of names) expect(name).toMatch(/^[a-z0-9_-]{1,100}$/);
   expect(fileNameOf('gb-first')).toBe('gb-first');
+});
+
+describe('revisions', () => {
+  const text = (language: string) => site.get(`${language}/revisions.html`) ?? '';
+
+  it('are told newest first, each kind of change under its own words, in every language', () => {
+    const numbers = [...text('en').matchAll(/id="revision\.(\w+)"/g)].map(([, number]) => number);
+    expect(numbers).toEqual(['proof', '2', '1']);
+    for (const language of LANGUAGES)
+      expect([...text(language).matchAll(/<h3>/g)].length).toBeGreaterThanOrEqual(KINDS.length + 1);
+    for (const words of ['Misread by the author before', 'Found to be a source’s slip'])
+      expect(text('en')).toContain(`<h3>${words}</h3>`);
+    expect(text('en')).toContain('1 April 2001 → 11 April 2001');
+    expect(text('en')).toContain('Nothing that is shown changed.');
+  });
+
+  it('name no source that stays at home, now or then', () => {
+    for (const [name, page] of pages()) expect(page, name).not.toMatch(/secret|#source\.gone/);
+    expect(text('en')).toContain('2 changes to claims of sources that stay unpublished.');
+  });
+
+  it('stand on every page: the one that it is of, or that it is a proof', () => {
+    for (const [name, page] of pages().filter(([one]) => one.includes('/')))
+      expect(page, name).toContain('revisions.html#revision.proof"');
+  });
+
+  it('lead from a correction to the revision that took it up, and back', () => {
+    expect(site.get('en/corrections.html')).toContain('href="revisions.html#revision.1"');
+    expect(text('en')).toContain('href="corrections.html#correction.c-1"');
+  });
 });

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { annotationsOf, cslOf, feedOf, jsonOf, researchZip } from '../../src/chronicle/index.ts';
-import { REVISIONS, TABLES, TITLE } from './ground.ts';
+import { HISTORY, TABLES, TITLE } from './ground.ts';
 
 const fixture = (name: string) =>
   readFileSync(new URL(`../fixtures/downloads/${name}`, import.meta.url));
@@ -10,7 +10,7 @@ const read = JSON.parse(fixture('read.json').toString());
 
 describe('the feed of revisions', () => {
   it('is the one that another reader read', () => {
-    expect(feedOf(TITLE, REVISIONS)).toBe(fixture('revisions.atom').toString());
+    expect(feedOf(TITLE, HISTORY)).toBe(fixture('revisions.atom').toString());
     expect(read.feed).toMatchObject({ well_formed: true, version: 'atom10', title: TITLE });
   });
 

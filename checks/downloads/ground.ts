@@ -1,4 +1,10 @@
-import type { DossierTable, FrozenClaim, Revision } from '../../src/chronicle/index.ts';
+import {
+  type DossierTable,
+  type FrozenClaim,
+  historyOf,
+  type Revision,
+  type ToldRevision,
+} from '../../src/chronicle/index.ts';
 
 const claim = (source: string, value: string, home = false): FrozenClaim => ({
   key: `${source}.on-sale.x`,
@@ -26,8 +32,7 @@ function revision(number: number, best: string, claims: readonly FrozenClaim[]):
   };
 }
 
-/** Two revisions: a claim is added, one misread is mended, and one stays at home. */
-export const REVISIONS: readonly Revision[] = [
+const REVISIONS: readonly Revision[] = [
   revision(1, '1995-05-01', [claim('a', '1995-05-01')]),
   revision(2, '1995-05-13', [
     claim('a', '1995-05-13'),
@@ -35,6 +40,12 @@ export const REVISIONS: readonly Revision[] = [
     claim('hidden', '1995-05-13', true),
   ]),
 ];
+
+/** Two revisions: a claim is added, one misread is mended, and one stays at home. */
+export const HISTORY: readonly ToldRevision[] = historyOf(
+  { sources: new Set(['a', 'b & <c>']), prices: false },
+  REVISIONS,
+);
 
 /** A title with the signs that markup uses, a direction mark and a picture sign. */
 export const TITLE = 'Hare & “Bell” <1> \u200f🐇';

@@ -1,8 +1,8 @@
 import { writeFileSync } from 'node:fs';
 import { feedOf, researchZip } from '../../src/chronicle/index.ts';
-import { REVISIONS, TABLES, TITLE } from './ground.ts';
+import { HISTORY, TABLES, TITLE } from './ground.ts';
 
 // Writes what checks/makers/downloads/read.py reads.
 const folder = new URL('../fixtures/downloads/', import.meta.url);
-writeFileSync(new URL('revisions.atom', folder), feedOf(TITLE, REVISIONS));
+writeFileSync(new URL('revisions.atom', folder), feedOf(TITLE, HISTORY));
 writeFileSync(new URL('research.zip', folder), researchZip(TABLES, new Map(), undefined));

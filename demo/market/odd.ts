@@ -159,7 +159,7 @@ export const CORRECTIONS: readonly Row[] = [
     about: 'pl-box',
     answer: 'A price list of 23 December says the same; the year was moved to 1999.',
     state: 'accepted',
-    revision: '2',
+    revision: '1',
   },
   {
     id: 'c-2',
@@ -170,7 +170,7 @@ export const CORRECTIONS: readonly Row[] = [
     about: 'kr-monthly',
     answer: 'The cover is six weeks ahead of the sale in every number that we could date.',
     state: 'declined',
-    revision: '2',
+    revision: '1',
   },
   {
     id: 'c-3',

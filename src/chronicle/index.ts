@@ -13,7 +13,7 @@ export type * from './paper/types.ts';
 export * from './revisions/index.ts';
 export { fileNameOf } from './site/addresses.ts';
 export { siteOf } from './site/site.ts';
-export type { Download, SiteGround, SitePicture } from './site/types.ts';
+export type { Download, DownloadKind, SiteGround, SitePicture } from './site/types.ts';
 export { draftOf } from './story/draft.ts';
 export { type StoryFault, type StoryKnown, storyFaults } from './story/faults.ts';
 export { knownByIds, type StoryIds } from './story/known.ts';

@@ -1,10 +1,6 @@
-import type {
-  AccountGround,
-  Correction,
-  ToldCounterfeit,
-  ToldPicture,
-} from '../chronicle/index.ts';
+import type { AccountGround, ToldCounterfeit, ToldPicture } from '../chronicle/index.ts';
 import type { Day } from '../evidence/index.ts';
+import { correctionsOf } from './corrections.ts';
 import { traitRowsOf } from './identification.ts';
 import { newestDay, newestIn } from './newest-day.ts';
 import { recordsOf } from './population.ts';
@@ -66,24 +62,6 @@ function counterfeitsOf(dossier: Dossier): Kind[] {
     knownSince: cell('known_since'),
     note: cell('note'),
   }));
-}
-
-function correctionsOf(dossier: Dossier): Correction[] {
-  return rowsOf(dossier, 'corrections.csv', (cell) => ({
-    id: cell('id'),
-    received: cell('received'),
-    credit: creditOf(cell('credit')),
-    says: cell('says'),
-    about: cell('about'),
-    answer: cell('answer'),
-    state: cell('state') || 'open',
-    revision: cell('revision'),
-  }));
-}
-
-/** A name only where the reader agreed to it. */
-function creditOf(cell: string): string | null {
-  return ['', 'none', 'no', 'not decided'].includes(cell.toLowerCase()) ? null : cell;
 }
 
 /** Roles that show a card as it is; the others are evidence, offers and measurements. */

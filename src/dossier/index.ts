@@ -1,5 +1,6 @@
 export { accountGroundIn } from './account-ground.ts';
 export { applyChanges } from './apply.ts';
+export { correctionFaultsIn } from './corrections.ts';
 export { deskIn } from './decision-ground.ts';
 export {
   type CopyRow,

@@ -1,10 +1,13 @@
 import { join } from 'node:path';
 import {
+  type Account,
   compareRevisions,
+  historyOf,
   type Revision,
   revisionText,
   type State,
   stateOf,
+  type ToldRevision,
 } from '../chronicle/index.ts';
 import { type Dossier, leavingGroundIn, revisionName } from '../dossier/index.ts';
 import { replaceFile, replaceFolder, sha512 } from '../host/index.ts';
@@ -67,6 +70,17 @@ export function stateIn(dossier: Dossier, { account, dating }: Worked, madeWith:
     pRight: new Map(claims.map(({ row, p_right }) => [row, p_right])),
     sha512,
   });
+}
+
+/** The history that a site tells, newest first. On a proof what is not frozen has no number. */
+export function toldHistory(
+  account: Account,
+  { revision, isNew, earlier }: Edition,
+  proof: boolean,
+): readonly ToldRevision[] {
+  const now = proof && isNew ? { ...revision, number: null } : revision;
+  const sources = new Set(account.sources.map(({ id }) => id));
+  return historyOf({ sources, prices: account.currency !== null }, [...earlier, now]);
 }
 
 /** Freezes a revision in a dossier's folder as a whole, and answers the name of its file. */

@@ -1,5 +1,4 @@
-import { compareRevisions } from '../revisions/compare.ts';
-import type { ClaimChange, Revision } from '../revisions/types.ts';
+import type { ClaimChange, ToldChange, ToldRevision } from '../revisions/types.ts';
 
 const SPACE = ' xmlns="http://www.w3.org/2005/Atom"';
 
@@ -8,28 +7,27 @@ const SPACE = ' xmlns="http://www.w3.org/2005/Atom"';
  * changed. Names of feed and entries come of the hashes, so they last wherever it is published.
  * Empty where no revision is frozen.
  */
-export function feedOf(title: string, revisions: readonly Revision[]): string {
-  const [first] = revisions;
-  const last = revisions.at(-1);
+export function feedOf(title: string, history: readonly ToldRevision[]): string {
+  const frozen = history.filter(({ number }) => number !== null);
+  const [last] = frozen;
+  const first = frozen.at(-1);
   if (first === undefined || last === undefined) return '';
-  const entries = revisions.map((revision, at) => entryOf(title, revision, revisions[at - 1]));
   return [
     '<?xml version="1.0" encoding="utf-8"?>',
     `<feed${SPACE}>`,
     ...headOf(title, uuid(first.sha512.slice(32), 0), last.day),
     `<author><name>The keeper of “${escaped(title)}”</name></author>`,
     `<generator>${escaped(last.madeWith)}</generator>`,
-    ...entries.reverse(),
+    ...frozen.map((revision) => entryOf(title, revision)),
     '</feed>\n',
   ].join('\n');
 }
 
-function entryOf(title: string, revision: Revision, before: Revision | undefined): string {
-  const { number, day, sha512 } = revision;
+function entryOf(title: string, { number, day, sha512, change }: ToldRevision): string {
   return [
     '<entry>',
-    ...headOf(`${title}, revision ${number}`, uuid(sha512, number), day),
-    `<content type="text">${escaped(wordsOf(revision, before))}</content>`,
+    ...headOf(`${title}, revision ${number}`, uuid(sha512, number ?? 0), day),
+    `<content type="text">${escaped(wordsOf(change))}</content>`,
     '</entry>',
   ].join('\n');
 }
@@ -42,14 +40,12 @@ function headOf(title: string, id: string, day: string): string[] {
   ];
 }
 
-function wordsOf(revision: Revision, before: Revision | undefined): string {
-  if (before === undefined) return 'The first revision.';
-  const { claims, figures } = compareRevisions(before, revision);
-  const told = claims.flatMap((change) => {
-    const claim = change.after ?? change.before;
-    return claim === null || claim.home ? [] : [`${SAYS[change.what]}: ${sayClaim(change)}`];
-  });
-  const moved = figures.map(({ name, moved: how, because }) => `${name}: ${how} (${because})`);
+function wordsOf(change: ToldChange | null): string {
+  if (change === null) return 'The first revision.';
+  const told = change.claims.map((claim) => `${SAYS[claim.what]}: ${sayClaim(claim)}`);
+  const moved = change.figures.map(
+    ({ name, moved: how, because }) => `${name}: ${how} (${because})`,
+  );
   return [...told, ...moved].join('\n') || 'Nothing that is shown changed.';
 }
 

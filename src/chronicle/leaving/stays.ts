@@ -126,9 +126,15 @@ function whyPictureStays(
     : null;
 }
 
+/** Says that a reader agreed to be thanked, but not under which name. */
+export function isBareConsent(cell: string): boolean {
+  return /^(yes|y|ok|true|agreed|asked|pending|unknown|\?)$/i.test(cell.trim());
+}
+
 /** The name with which a reader wants to be thanked; null without consent. */
 export function creditOf(cell: string): string | null {
-  return ['', 'none', 'no', 'not decided'].includes(cell.trim().toLowerCase()) ? null : cell.trim();
+  const name = cell.trim();
+  return /^(|none|no|not decided)$/i.test(name) || isBareConsent(name) ? null : name;
 }
 
 function readerStays(rows: readonly DossierRow[]): Stay[] {

@@ -1,17 +1,11 @@
 import type { Figure } from '../figures/types.ts';
+import { because } from './because.ts';
 import { claimChanges } from './claims.ts';
 import { movedBy } from './moved.ts';
-import type {
-  ClaimChange,
-  Difference,
-  FigureChange,
-  FrozenClaim,
-  Revision,
-  State,
-} from './types.ts';
+import type { Cause, ClaimChange, Difference, FigureChange, State } from './types.ts';
 
 /** What changed from one revision to a later state: files, claims and figures, each with its reason. */
-export function compareRevisions(from: Revision, to: State): Difference {
+export function compareRevisions(from: State, to: State): Difference {
   const files = changedFiles(from, to);
   const claims = claimChanges(from.claims, to.claims);
   const [before, after] = [byName(from.figures), byName(to.figures)];
@@ -22,7 +16,7 @@ export function compareRevisions(from: Revision, to: State): Difference {
   return { from: from.number, to: to.number, files, claims, figures };
 }
 
-function changedFiles({ files: a }: Revision, { files: b }: State): readonly string[] {
+function changedFiles({ files: a }: State, { files: b }: State): readonly string[] {
   return [...new Set([...Object.keys(a), ...Object.keys(b)])]
     .sort()
     .filter((one) => a[one] !== b[one]);
@@ -45,7 +39,8 @@ function figureChange(
     ({ what, before: was, after: is }) =>
       isCause(what) && (keys.has(was?.key ?? '') || keys.has(is?.key ?? '')),
   );
-  return { before, after, claims: rests, moved, because: because(rests, keys.size, claims, files) };
+  const cause = causeOf(rests, keys.size, claims, files);
+  return { before, after, claims: rests, moved, cause, because: because(cause) };
 }
 
 /** Slips come of the answer; the others lead to it. */
@@ -53,52 +48,24 @@ function isCause(what: ClaimChange['what']): boolean {
   return what !== 'slip' && what !== 'no-slip' && what !== 'place';
 }
 
-function because(
+function causeOf(
   rests: readonly ClaimChange[],
   restsOn: number,
   claims: readonly ClaimChange[],
   files: readonly string[],
-): string {
-  if (rests.length > 0) return causes(rests);
-  if (files.length === 0) return 'only the method changed: the dossier is the same';
-  if (restsOn === 0 || !claims.some(({ what }) => isCause(what)))
-    return `${files.join(', ')} changed`;
-  return 'no claim that it rests on changed; others did, by which its sources are judged';
+): Cause {
+  if (rests.length > 0) return { is: 'claims', ...counts(rests) };
+  if (files.length === 0) return { is: 'method' };
+  if (restsOn === 0 || !claims.some(({ what }) => isCause(what))) return { is: 'files', files };
+  return { is: 'judged' };
 }
 
-function causes(changes: readonly ClaimChange[]): string {
-  const of = (what: ClaimChange['what'], side: 'before' | 'after') =>
-    changes.flatMap((change) => (change.what === what ? (change[side] ?? []) : []));
-  return [
-    told(of('new', 'after'), 'added'),
-    told(of('withdrawn', 'before'), 'withdrawn'),
-    misread(of('misread', 'after')),
-  ]
-    .filter((part) => part !== '')
-    .join('; ');
-}
-
-const NUMBERS = [
-  'no',
-  'one',
-  'two',
-  'three',
-  'four',
-  'five',
-  'six',
-  'seven',
-  'eight',
-  'nine',
-  'ten',
-];
-
-function told(claims: readonly FrozenClaim[], what: string): string {
-  const sources = new Set(claims.map(({ source }) => source)).size;
-  if (sources === 0) return '';
-  return `${NUMBERS[sources] ?? sources} ${sources === 1 ? 'source' : 'sources'} ${what}`;
-}
-
-function misread({ length }: readonly FrozenClaim[]): string {
-  if (length === 0) return '';
-  return `${NUMBERS[length] ?? length} ${length === 1 ? 'claim' : 'claims'} read anew`;
+function counts(changes: readonly ClaimChange[]) {
+  const of = (kind: ClaimChange['what'], side: 'before' | 'after') =>
+    changes.flatMap(({ what, [side]: claim }) => (what === kind && claim ? [claim.source] : []));
+  return {
+    added: new Set(of('new', 'after')).size,
+    withdrawn: new Set(of('withdrawn', 'before')).size,
+    misread: of('misread', 'after').length,
+  };
 }

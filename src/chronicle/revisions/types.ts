@@ -50,6 +50,22 @@ export interface ClaimChange {
   readonly after: FrozenClaim | null;
 }
 
+/** What changed together with a figure; that it alone moved the figure is not shown. */
+export type Cause =
+  /** Sources that were added or withdrawn, and claims read anew, among those it rests on. */
+  | {
+      readonly is: 'claims';
+      readonly added: number;
+      readonly withdrawn: number;
+      readonly misread: number;
+    }
+  /** Research files, where it rests on no claims or no claim changed. */
+  | { readonly is: 'files'; readonly files: readonly string[] }
+  /** Other claims, by which its sources are judged. */
+  | { readonly is: 'judged' }
+  /** The dossier is the same. */
+  | { readonly is: 'method' };
+
 /** A figure that changed, and why. */
 export interface FigureChange {
   readonly name: string;
@@ -57,7 +73,8 @@ export interface FigureChange {
   readonly after: Figure | null;
   /** Changes of claims that it rests on. */
   readonly claims: readonly ClaimChange[];
-  /** In English: what was added, withdrawn or mended, or that only the method changed. */
+  readonly cause: Cause;
+  /** The same in English. */
   readonly because: string;
   /** In English: how far it moved. */
   readonly moved: string;
@@ -65,11 +82,32 @@ export interface FigureChange {
 
 /** What changed from one revision to another. */
 export interface Difference {
-  readonly from: number;
   /** Null for the dossier as it stands, which is not frozen yet. */
+  readonly from: number | null;
   readonly to: number | null;
   /** Research files whose contents changed. */
   readonly files: readonly string[];
   readonly claims: readonly ClaimChange[];
   readonly figures: readonly FigureChange[];
+}
+
+/** A revision as readers are told of it. */
+export interface ToldRevision {
+  /** Null for a proof: the dossier as it stands. */
+  readonly number: number | null;
+  /** ISO 8601. */
+  readonly day: string;
+  readonly sha512: string;
+  readonly madeWith: string;
+  /** What changed since the one before; null for the first. */
+  readonly change: ToldChange | null;
+}
+
+/** What readers are told of a change. */
+export interface ToldChange {
+  readonly files: readonly string[];
+  readonly claims: readonly ClaimChange[];
+  readonly figures: readonly FigureChange[];
+  /** Changes of claims whose sources stay at home or are told no more. */
+  readonly withheld: number;
 }

@@ -1,11 +1,19 @@
 import { tellDay } from '../words/days.ts';
-import { between } from './addresses.ts';
+import { between, hrefOf } from './addresses.ts';
 import { type Html, html } from './html.ts';
+import { revisionAnchor, revisionTitle } from './revisions.ts';
 import type { Page, Teller } from './types.ts';
 import { siteWordsOf } from './words/words.ts';
 
 /** The pages that every page leads to. */
-export const SCREENS = ['index.html', 'tell.html', 'sources.html', 'corrections.html'] as const;
+export const SCREENS = [
+  'index.html',
+  'tell.html',
+  'sources.html',
+  'revisions.html',
+  'corrections.html',
+  'data.html',
+] as const;
 
 /** A whole page: what is around every text of the site, and the text. */
 export function pageHtml(page: Page, teller: Teller): string {
@@ -24,10 +32,12 @@ export function pageHtml(page: Page, teller: Teller): string {
 <link rel="icon" href="${root}mark.svg" type="image/svg+xml">
 ${ground.languages.map(
   (one) => html`<link rel="alternate" hreflang="${one}" href="${root}${one}/${path}">\n`,
-)}${ground.downloads.map(
-  ({ href, title: name, type }) =>
-    html`<link rel="alternate" type="${type}" title="${name}" href="${root}${href}">\n`,
-)}</head>
+)}${ground.downloads
+  .filter(({ kind }) => kind === 'feed')
+  .map(
+    ({ href }) =>
+      html`<link rel="alternate" type="application/atom+xml" title="${words.data.kinds.feed}" href="${root}${href}">\n`,
+  )}</head>
 <body>
 <a class="skip" href="#text">${words.skip}</a>
 <header class="frame">
@@ -40,9 +50,8 @@ ${languageLinks(path, root, teller)}
 ${main}
 </main>
 <footer>
-${account.asOf !== null && html`<p>${account.subject.title}, ${words.asOf(tellDay(phrases, account.asOf))}.</p>`}
+<p>${[account.subject.title, account.asOf !== null && `, ${words.asOf(tellDay(phrases, account.asOf))}`]}.${revisionLink(path, teller)}</p>
 ${account.withheldClaims > 0 && html`<p>${words.withheld(account.withheldClaims)}</p>`}
-${ground.downloads.length > 0 && html`<ul class="downloads">${ground.downloads.map(({ href, title: name }) => html`<li><a href="${root}${href}">${name}</a></li>`)}</ul>`}
 </footer>
 </body>
 </html>
@@ -50,11 +59,26 @@ ${ground.downloads.length > 0 && html`<ul class="downloads">${ground.downloads.m
 }
 
 function navigation(path: string, { words }: Teller): Html {
-  const names = [words.overview, words.tell, words.sources, words.corrections];
+  const names = [
+    words.overview,
+    words.tell,
+    words.sources,
+    words.history.title,
+    words.corrections,
+    words.data.title,
+  ];
   return html`<nav class="screens" aria-label="${words.overview}"><ul>${SCREENS.map(
     (screen, i) =>
       html`<li><a href="${between(path, screen)}"${path === screen && html` aria-current="page"`}>${names[i] ?? ''}</a></li>`,
   )}</ul></nav>`;
+}
+
+/** Which revision a page is of, with the way to what changed. */
+function revisionLink(path: string, teller: Teller): Html | null {
+  const [revision] = teller.ground.history;
+  if (revision === undefined) return null;
+  const href = hrefOf(between(path, 'revisions.html'), revisionAnchor(revision));
+  return html` <a href="${href}">${revisionTitle(revision, teller)}</a>.`;
 }
 
 function languageLinks(

@@ -83,8 +83,11 @@ table+p{margin-top:10px}
 .corrections li{padding:18px 0;border-bottom:1px solid var(--rule)}
 .corrections blockquote{margin:6px 0;font:19px/28px var(--serif)}
 footer{padding:14px 0;font-size:13px;color:var(--frame)}
-.downloads{display:flex;flex-wrap:wrap;gap:0 20px}
-.downloads a{display:block;padding:5px 0}
+.downloads{margin-top:12px;columns:320px;column-gap:48px}
+.downloads li{padding:5px 0;border-bottom:1px solid var(--rule);break-inside:avoid}
+.changes{max-width:90ch}
+.changes li{padding:5px 0;border-bottom:1px solid var(--rule)}
+.revision{padding-bottom:16px}
 .door{margin-top:48px}
 .door li{margin-top:14px;font-size:19px}
 @media (max-width:640px){.pictures{gap:16px}.pictures figure{flex:1 1 150px;max-width:220px}body{padding:0 0 24px}.frame,footer{padding-left:16px;padding-right:16px}.sheet{padding:28px 16px 40px}h1{font-size:30px;line-height:34px;padding-right:24px}.languages{margin-left:0}.chronology li{grid-template-columns:minmax(0,1fr) auto;gap:2px 12px}.lane,.axis .years{grid-column:1/-1;grid-row:2}.axis span:empty{display:none}.stacks thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}.stacks,.stacks tbody,.stacks tr,.stacks th,.stacks td{display:block;text-align:left}.stacks tr{padding:10px 0;border-bottom:1px solid var(--rule)}.stacks th,.stacks td{padding:1px 0;border:0}.stacks td.figure{white-space:normal}.stacks td[data-head]:not(:empty)::before{content:attr(data-head) ": ";color:var(--second)}}

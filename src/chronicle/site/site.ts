@@ -2,11 +2,13 @@ import { phrasesOf } from '../words/languages.ts';
 import { tellingOf } from '../words/telling.ts';
 import type { Language } from '../words/types.ts';
 import { correctionsPage } from './corrections.ts';
+import { dataPage } from './data.ts';
 import { pageHtml } from './frame.ts';
 import { html } from './html.ts';
 import { SITE_CSS } from './looks.ts';
 import { overviewPage } from './overview.ts';
 import { printingHtml } from './printing.ts';
+import { revisionsPage } from './revisions.ts';
 import { sourcesPage } from './sources.ts';
 import { tellPage } from './traits.ts';
 import type { SiteGround, Teller } from './types.ts';
@@ -37,7 +39,9 @@ function languagePages(language: Language, ground: SiteGround): (readonly [strin
     overviewPage(teller),
     tellPage(teller),
     sourcesPage(teller),
+    revisionsPage(teller),
     correctionsPage(teller),
+    dataPage(teller),
     ...ground.account.printings.map((printing) => printingHtml(printing, teller)),
   ];
   return pages.map((page) => [`${language}/${page.path}`, pageHtml(page, teller)]);

@@ -1,4 +1,5 @@
 import type { Account } from '../account/types.ts';
+import type { ToldRevision } from '../revisions/types.ts';
 import type { Telling } from '../words/telling.ts';
 import type { Language } from '../words/types.ts';
 import type { Html } from './html.ts';
@@ -15,10 +16,13 @@ export interface SitePicture {
 export interface Download {
   /** From the root of the site. */
   readonly href: string;
-  readonly title: string;
-  /** Media type. */
-  readonly type: string;
+  readonly kind: DownloadKind;
+  /** Size in bytes. */
+  readonly bytes: number;
 }
+
+/** What a download holds; `table`: one table of the research. */
+export type DownloadKind = 'research' | 'json' | 'csl' | 'annotations' | 'feed' | 'table';
 
 /** What a site is made from. */
 export interface SiteGround {
@@ -27,6 +31,8 @@ export interface SiteGround {
   /** By the name of the file in the dossier; a picture that is not here is left out. */
   readonly pictures: ReadonlyMap<string, SitePicture>;
   readonly downloads: readonly Download[];
+  /** Newest first: the one that the site is of, and those before it. */
+  readonly history: readonly ToldRevision[];
 }
 
 /** What the pages of one language are made with. */

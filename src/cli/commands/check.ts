@@ -1,4 +1,10 @@
-import { readDossier, readRevisions, recordsOf, storyFaultsIn } from '../../dossier/index.ts';
+import {
+  correctionFaultsIn,
+  readDossier,
+  readRevisions,
+  recordsOf,
+  storyFaultsIn,
+} from '../../dossier/index.ts';
 import { filesIn } from '../dossier.ts';
 import { writeJson } from '../json.ts';
 import { faultsReport } from '../report/faults.ts';
@@ -14,10 +20,13 @@ export async function check(
   const files = await filesIn(folder);
   const dossier = await readDossier(files);
   const { evidence } = dossier;
+  const frozen = await readRevisions(files);
+  const numbers = frozen.revisions.map(({ number }) => number);
   const faults = [
     ...recordsOf(dossier).faults,
     ...storyFaultsIn(dossier),
-    ...(await readRevisions(files)).faults,
+    ...correctionFaultsIn(dossier, numbers),
+    ...frozen.faults,
   ];
   const { printings, sources, claims } = evidence;
   const fine = `No faults: ${counted(printings.length, 'printing')}, ${counted(sources.length, 'source')}, ${counted(claims.length, 'claim')}.\n`;

@@ -1,18 +1,18 @@
 import { type Account, draftOf, phrasesOf, tellingOf } from '../../chronicle/index.ts';
-import { readDossier, readRevisions } from '../../dossier/index.ts';
+import { correctionFaultsIn, readDossier, readRevisions } from '../../dossier/index.ts';
 import {
   type AccountOptions,
   type Edition,
+  type Files,
+  publishedFiles,
   publishInto,
-  siteFiles,
-  type Told,
-  type Worked,
+  toldHistory,
   worked,
 } from '../../press/index.ts';
 import { filesIn, reasonOf } from '../dossier.ts';
 import { toldOn } from '../progress.ts';
 import { faultsReport } from '../report/faults.ts';
-import { editionIn } from '../revisions/edition.ts';
+import { editionIn, proofIn } from '../revisions/edition.ts';
 import type { Terminal } from '../terminal.ts';
 import { WrongCall } from '../wrong-call.ts';
 
@@ -40,12 +40,20 @@ export async function publish(
   const told = toldOn(terminal);
   const work = worked(dossier, options, told);
   told.end();
-  const faults = [...dossier.faults, ...work.storyFaults, ...frozen.faults];
+  const numbers = frozen.revisions.map(({ number }) => number);
+  const faults = [
+    ...dossier.faults,
+    ...work.storyFaults,
+    ...correctionFaultsIn(dossier, numbers),
+    ...frozen.faults,
+  ];
   if (faults.length > 0) terminal.say(faultsReport(faults, terminal.width));
   if (out === undefined) await terminal.write(draftsOf(work.account));
   else {
-    const edition = proof ? null : editionIn(dossier, work, frozen);
-    await terminal.write(await siteInto(out, folder, work, edition, told));
+    const edition = proof ? proofIn(dossier, work, frozen) : editionIn(dossier, work, frozen);
+    const history = edition === null ? [] : toldHistory(work.account, edition, proof);
+    const site = await publishedFiles(folder, dossier, work.account, history, told);
+    await siteInto(out, site, folder, proof ? null : edition, terminal);
   }
   told.end();
   return faults.length === 0 ? 0 : 1;
@@ -60,22 +68,23 @@ function draftsOf(account: Account): string {
 
 async function siteInto(
   out: string,
+  site: Files,
   folder: string,
-  { account }: Worked,
   edition: Edition | null,
-  told: Told,
-): Promise<string> {
-  const files = await siteFiles(folder, account, told);
-  await publishInto(out, files, folder, edition).catch((error: NodeJS.ErrnoException) => {
+  terminal: Terminal,
+): Promise<void> {
+  await publishInto(out, site, folder, edition).catch((error: NodeJS.ErrnoException) => {
     throw new WrongCall(`${out} cannot be written: ${reasonOf(error)}.`);
   });
-  return `${frozenWords(edition)}${files.size} files written to ${out}; begin at index.html.\n`;
+  await terminal.write(
+    `${frozenWords(edition)} ${site.size} files written to ${out}; begin at index.html.\n`,
+  );
 }
 
 function frozenWords(edition: Edition | null): string {
-  if (edition === null) return 'A proof: no revision is frozen. ';
+  if (edition === null) return 'A proof: no revision is frozen.';
   const { isNew, revision } = edition;
   return isNew
-    ? `Revision ${revision.number} of ${revision.day} is frozen. `
-    : `Nothing changed since revision ${revision.number} of ${revision.day}. `;
+    ? `Revision ${revision.number} of ${revision.day} is frozen.`
+    : `Nothing changed since revision ${revision.number} of ${revision.day}.`;
 }

@@ -94,7 +94,7 @@ export const PORTUGUESE_SITE: SiteWords = {
     'through-light': 'luz por trás',
   },
   kinds: { counterfeit: 'falsificação', alteration: 'alteração', case: 'cápsula violada' },
-  states: { open: 'aberta', accepted: 'aceita', declined: 'recusada' },
+  states: { open: 'aberta', accepted: 'aceita', declined: 'recusada', answered: 'respondida' },
   sourceKinds: {
     'publisher-database': 'base de dados da editora',
     packaging: 'embalagem',
@@ -116,4 +116,66 @@ export const PORTUGUESE_SITE: SiteWords = {
     other: 'outra',
   },
   absent: 'nenhum',
+  history: {
+    title: 'Revisões',
+    note: 'Cada estado publicado deste relato é congelado com os números, as afirmações e um hash da pesquisa. O lapso de uma fonte distingue-se da leitura errada do autor e de indícios novos. O motivo diz o que mudou junto com o número; que só isso o moveu não fica demonstrado.',
+    revision: (n, day) => `Revisão ${n}, de ${day}`,
+    proof: (day) => `Prova de ${day}, não é uma revisão publicada`,
+    madeWith: (program) => `feita com ${program}`,
+    first: 'A primeira revisão.',
+    nothing: 'Nada do que se mostra mudou.',
+    claims: {
+      new: 'Indícios novos',
+      misread: 'Antes lido erradamente pelo autor',
+      slip: 'Revelou-se lapso de uma fonte',
+      'no-slip': 'Já não se tem por lapso',
+      withdrawn: 'Indícios retirados',
+      place: 'Passagem corrigida',
+    },
+    figures: 'Números que se moveram',
+    heads: { figure: 'Número', was: 'Era', is: 'É', why: 'Motivo' },
+    kinds: {
+      release: 'Lançamento',
+      place: 'Lugar na ordem',
+      population: 'Exemplares graduados',
+      top: 'Na nota máxima',
+      extant: 'Exemplares que podem aparecer',
+      price: 'Preço',
+      accuracy: 'Dias certos',
+      first: 'A impressão mais antiga',
+      printings: 'Impressões',
+      sources: 'Fontes',
+      claims: 'Afirmações',
+    },
+    notTold: 'não constava',
+    because: {
+      added: (n) => (n === 1 ? 'uma fonte acrescentada' : `${n} fontes acrescentadas`),
+      withdrawn: (n) => (n === 1 ? 'uma fonte retirada' : `${n} fontes retiradas`),
+      misread: (n) => (n === 1 ? 'uma afirmação relida' : `${n} afirmações relidas`),
+      data: 'mudaram os dados em que assenta',
+      judged: 'mudaram outras afirmações, pelas quais se julgam as suas fontes',
+      method: 'mudou apenas o método',
+    },
+    more: (n) =>
+      n === 1
+        ? 'Mais um número se moveu; todos estão no feed de revisões.'
+        : `Mais ${n} números se moveram; todos estão no feed de revisões.`,
+    withheld: (n) =>
+      n === 1
+        ? 'Uma mudança em afirmações de fontes não publicadas.'
+        : `${n} mudanças em afirmações de fontes não publicadas.`,
+    takenUp: 'Correções acolhidas',
+  },
+  data: {
+    title: 'Dados',
+    note: 'O que se pode partilhar da pesquisa, sem o que fica com o dono. Datas e incertezas são calculadas a partir destas tabelas.',
+    tables: 'As tabelas, uma a uma (CSV)',
+    kinds: {
+      research: 'A pesquisa como pasta para abrir (ZIP)',
+      json: 'Todas as tabelas num só ficheiro (JSON)',
+      csl: 'As fontes para bibliografias (CSL-JSON)',
+      annotations: 'Afirmações e traços como Web Annotations (JSON-LD)',
+      feed: 'Feed de revisões (Atom)',
+    },
+  },
 };

@@ -1,4 +1,6 @@
 import type { SourceKind } from '../../../evidence/index.ts';
+import type { ClaimChange } from '../../revisions/types.ts';
+import type { DownloadKind } from '../types.ts';
 
 /** The interface words of the site in one language. */
 export interface SiteWords {
@@ -76,4 +78,64 @@ export interface SiteWords {
   readonly states: Readonly<Record<string, string>>;
   readonly sourceKinds: Readonly<Record<SourceKind, string>>;
   readonly absent: string;
+  readonly history: HistoryWords;
+  readonly data: DataWords;
+}
+
+/** Words about revisions and what changed. */
+export interface HistoryWords {
+  readonly title: string;
+  readonly note: string;
+  /** On every page: the revision that it is of. */
+  readonly revision: (n: number, day: string) => string;
+  readonly proof: (day: string) => string;
+  readonly madeWith: (program: string) => string;
+  readonly first: string;
+  readonly nothing: string;
+  /** What became of claims, as a heading. */
+  readonly claims: Readonly<Record<ClaimChange['what'], string>>;
+  readonly figures: string;
+  readonly heads: {
+    readonly figure: string;
+    readonly was: string;
+    readonly is: string;
+    readonly why: string;
+  };
+  /** What a figure is, by the first part of its name. */
+  readonly kinds: Readonly<Record<FigureKind, string>>;
+  readonly notTold: string;
+  readonly because: {
+    readonly added: (sources: number) => string;
+    readonly withdrawn: (sources: number) => string;
+    readonly misread: (claims: number) => string;
+    readonly data: string;
+    readonly judged: string;
+    readonly method: string;
+  };
+  /** Figures that moved and are not listed. */
+  readonly more: (n: number) => string;
+  readonly withheld: (n: number) => string;
+  readonly takenUp: string;
+}
+
+/** The first part of a figure's name. */
+export type FigureKind =
+  | 'release'
+  | 'place'
+  | 'population'
+  | 'top'
+  | 'extant'
+  | 'price'
+  | 'accuracy'
+  | 'first'
+  | 'printings'
+  | 'sources'
+  | 'claims';
+
+/** Words about what can be downloaded. */
+export interface DataWords {
+  readonly title: string;
+  readonly note: string;
+  readonly tables: string;
+  readonly kinds: Readonly<Record<Exclude<DownloadKind, 'table'>, string>>;
 }

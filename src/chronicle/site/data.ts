@@ -1,0 +1,27 @@
+import { type Html, html } from './html.ts';
+import type { Download, Page, Teller } from './types.ts';
+
+/** What readers may download, each with its size. */
+export function dataPage({ words, phrases, ground }: Teller): Page {
+  const { data } = words;
+  const kilobytes = new Intl.NumberFormat(phrases.locale, {
+    style: 'unit',
+    unit: 'kilobyte',
+    maximumSignificantDigits: 2,
+  });
+  const item = ({ href, bytes }: Download, title: string): Html =>
+    html`<li><a href="../${href}">${title}</a> <span class="detail">${kilobytes.format(bytes / 1000)}</span></li>
+`;
+  const main = html`<h1>${data.title}</h1>
+<p class="note">${data.note}</p>
+${ground.downloads.length === 0 ? html`<p>${words.none}</p>` : null}<ul class="downloads">${ground.downloads.map(
+    (one) => one.kind !== 'table' && item(one, data.kinds[one.kind]),
+  )}</ul>
+${
+  ground.downloads.some(({ kind }) => kind === 'table') &&
+  html`<section aria-labelledby="tables"><h2 id="tables">${data.tables}</h2><ul class="downloads">${ground.downloads.map(
+    (one) => one.kind === 'table' && item(one, one.href.split('/').at(-1) ?? one.href),
+  )}</ul></section>`
+}`;
+  return { path: 'data.html', title: data.title, main };
+}
