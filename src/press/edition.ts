@@ -45,6 +45,16 @@ export function editionOf(
   return { revision: { ...now, number }, isNew: true, earlier: frozen };
 }
 
+/** What a proof is a proof of; null where nothing in the dossier has a day. */
+export function proofOf(
+  dossier: Dossier,
+  worked: Worked,
+  frozen: readonly Revision[],
+  madeWith: string,
+): Edition | null {
+  return worked.account.asOf === null ? null : editionOf(dossier, worked, frozen, madeWith);
+}
+
 /** Digits beyond those that are shown may differ between machines; they make no new revision. */
 function isSame(last: Revision, now: State): boolean {
   const same = last.sha512 === now.sha512 && last.madeWith === now.madeWith && last.day === now.day;
@@ -75,9 +85,11 @@ export function stateIn(dossier: Dossier, { account, dating }: Worked, madeWith:
 /** The history that a site tells, newest first. On a proof what is not frozen has no number. */
 export function toldHistory(
   account: Account,
-  { revision, isNew, earlier }: Edition,
+  edition: Edition | null,
   proof: boolean,
 ): readonly ToldRevision[] {
+  if (edition === null) return [];
+  const { revision, isNew, earlier } = edition;
   const now = proof && isNew ? { ...revision, number: null } : revision;
   const sources = new Set(account.sources.map(({ id }) => id));
   return historyOf({ sources, prices: account.currency !== null }, [...earlier, now]);

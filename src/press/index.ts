@@ -4,6 +4,7 @@ export {
   type Edition,
   editionOf,
   keepRevision,
+  proofOf,
   publishInto,
   stateIn,
   toldHistory,

@@ -4,6 +4,8 @@ import {
   type AccountOptions,
   type Edition,
   type Files,
+  madeWith,
+  proofOf,
   publishedFiles,
   publishInto,
   toldHistory,
@@ -12,7 +14,7 @@ import {
 import { filesIn, reasonOf } from '../dossier.ts';
 import { toldOn } from '../progress.ts';
 import { faultsReport } from '../report/faults.ts';
-import { editionIn, proofIn } from '../revisions/edition.ts';
+import { editionIn } from '../revisions/edition.ts';
 import type { Terminal } from '../terminal.ts';
 import { WrongCall } from '../wrong-call.ts';
 
@@ -50,8 +52,10 @@ export async function publish(
   if (faults.length > 0) terminal.say(faultsReport(faults, terminal.width));
   if (out === undefined) await terminal.write(draftsOf(work.account));
   else {
-    const edition = proof ? proofIn(dossier, work, frozen) : editionIn(dossier, work, frozen);
-    const history = edition === null ? [] : toldHistory(work.account, edition, proof);
+    const edition = proof
+      ? proofOf(dossier, work, frozen.revisions, madeWith())
+      : editionIn(dossier, work, frozen);
+    const history = toldHistory(work.account, edition, proof);
     const site = await publishedFiles(folder, dossier, work.account, history, told);
     await siteInto(out, site, folder, proof ? null : edition, terminal);
   }

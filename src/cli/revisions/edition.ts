@@ -16,15 +16,6 @@ export function editionIn(dossier: Dossier, worked: Worked, frozen: ReadRevision
   return editionOf(dossier, dated(worked), frozen.revisions, madeWith());
 }
 
-/** What a proof is a proof of, as far as the revisions can be read; null where nothing has a day. */
-export function proofIn(
-  dossier: Dossier,
-  worked: Worked,
-  { revisions }: ReadRevisions,
-): Edition | null {
-  return worked.account.asOf === null ? null : editionOf(dossier, worked, revisions, madeWith());
-}
-
 /** The dossier as it stands. Throws `WrongCall` where nothing in it has a day. */
 export function stateNow(dossier: Dossier, worked: Worked): State {
   return stateIn(dossier, dated(worked), madeWith());

@@ -8,9 +8,11 @@ import {
   type Told as Hearing,
   kitFiles,
   madeWith,
+  proofOf,
+  publishedFiles,
   publishInto,
-  siteFiles,
   stillsInto,
+  toldHistory,
   type Worked,
   worked,
   writeKit,
@@ -35,7 +37,7 @@ answerTasks(async (task: PressTask, tell: (word: PressWord) => void): Promise<Pr
   const account = await accountFor(task, told);
   switch (task.do) {
     case 'site':
-      return { files: await siteFiles(task.folder, account.worked.account, told) };
+      return { files: await preview(task.folder, account, told) };
     case 'stills':
       return { files: await stills(task, account, told) };
     case 'publish':
@@ -54,6 +56,21 @@ async function accountFor({ folder, version, prices }: Told, told: Hearing): Pro
   return last.account;
 }
 
+async function preview(folder: string, account: Account, told: Hearing): Promise<Files> {
+  return await siteFor(folder, account, await editionFor(folder, account, true), true, told);
+}
+
+async function siteFor(
+  folder: string,
+  { dossier, worked: { account } }: Account,
+  edition: Edition | null,
+  proof: boolean,
+  told: Hearing,
+): Promise<Files> {
+  const history = toldHistory(account, edition, proof);
+  return await publishedFiles(folder, dossier, account, history, told);
+}
+
 async function stills(
   { folder, printing, language }: Task<'stills'>,
   { worked: { account } }: Account,
@@ -70,15 +87,21 @@ async function publish(
   account: Account,
   told: Hearing,
 ): Promise<string> {
-  const edition = proof ? null : await editionFor(folder, account);
-  const files = await siteFiles(folder, account.worked.account, told);
+  const edition = await editionFor(folder, account, proof);
+  const files = await siteFor(folder, account, edition, proof, told);
   told.begins('Writing the files', 0.98);
-  await publishInto(out, files, folder, edition);
-  return `${editionWords(edition)} ${files.size} files in ${out}; begin with index.html.`;
+  const frozen = proof ? null : edition;
+  await publishInto(out, files, folder, frozen);
+  return `${editionWords(frozen)} ${files.size} files in ${out}; begin with index.html.`;
 }
 
-async function editionFor(folder: string, account: Account): Promise<Edition> {
+async function editionFor(
+  folder: string,
+  account: Account,
+  proof: boolean,
+): Promise<Edition | null> {
   const { revisions, faults } = await readRevisions(await filesOf(folder));
+  if (proof) return proofOf(account.dossier, account.worked, revisions, madeWith());
   const [broken] = faults;
   if (broken) throw new RangeError(`a revision is broken. ${broken.message}`);
   if (account.worked.account.asOf === null)
