@@ -85,7 +85,7 @@ describe('what an account lacks', () => {
     const later = await missing(FILES, '2026-06-30');
     const counts = later.filter(({ lack }) => lack === 'count');
     expect(counts).toMatchObject([
-      { of: 'ostrel', found: 'newest report of 2026-03-31, 91 days ago' },
+      { of: 'ostrel', found: 'newest report of 31 March 2026, 91 days ago' },
     ]);
   });
 

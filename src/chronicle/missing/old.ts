@@ -1,4 +1,4 @@
-import { isoOf } from '../../evidence/index.ts';
+import { sayDay } from '../../evidence/index.ts';
 import type { Missing, MissingGround } from './types.ts';
 import { OLD_AFTER } from './why.ts';
 
@@ -29,5 +29,5 @@ function old(days: ReadonlyMap<string, number>, today: number): (readonly [strin
   return [...days]
     .filter(([, day]) => today - day > OLD_AFTER)
     .sort(([, a], [, b]) => a - b)
-    .map(([id, day]) => [id, `${isoOf(day)}, ${today - day} days ago`]);
+    .map(([id, day]) => [id, `${sayDay(day)}, ${today - day} days ago`]);
 }

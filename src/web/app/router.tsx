@@ -96,6 +96,12 @@ const wants = createRoute({
   component: lazyRouteComponent(() => import('../wants/Wants.tsx'), 'Wants'),
 });
 
+const chronicle = createRoute({
+  getParentRoute: () => root,
+  path: '/chronicle',
+  component: lazyRouteComponent(() => import('../chronicle/Chronicle.tsx'), 'ChronicleScreen'),
+});
+
 const key = createRoute({
   getParentRoute: () => root,
   path: '/key',
@@ -132,6 +138,7 @@ export const router = createRouter({
     key,
     listing,
     wants,
+    chronicle,
     at('/slips', Slips),
     at('/leads', Leads),
     at('/faults', Faults),

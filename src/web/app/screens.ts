@@ -10,6 +10,7 @@ export const SCREENS = [
   ['/identify', 'Identify'],
   ['/decide', 'Decide'],
   ['/wants', 'Wants'],
+  ['/chronicle', 'Chronicle'],
   ['/slips', 'Slips'],
   ['/leads', 'Leads'],
   ['/faults', 'Faults'],

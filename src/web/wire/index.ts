@@ -1,6 +1,7 @@
 export * from './ask.ts';
 export * from './bench.ts';
 export * from './changes.ts';
+export * from './chronicle.ts';
 export * from './decide.ts';
 export * from './identify.ts';
 export * from './listing.ts';
