@@ -26,7 +26,8 @@ describe('a paper set on pages', () => {
     const zone = process.env.TZ;
     process.env.TZ = 'Pacific/Auckland';
     const again = await pdfOf(EVERYTHING, pictures);
-    process.env.TZ = zone ?? '';
+    if (zone === undefined) delete process.env.TZ;
+    else process.env.TZ = zone;
     expect(Buffer.compare(again.bytes, bytes)).toBe(0);
   });
 
