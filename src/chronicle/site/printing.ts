@@ -26,7 +26,7 @@ export function printingHtml(printing: ToldPrinting, teller: Teller): Page {
 ${factsHtml(printing, teller)}
 ${daysHtml(printing.release, teller)}
 ${story !== null && html`<section class="story" aria-label="${words.story}"${inItsLanguage(account)}>${storyHtml(story, placesFor(path, teller))}</section>`}
-${picturesHtml(printing.pictures, called(id), path, teller)}
+${picturesHtml(printing.pictures, called(id), path, teller, printing.traits)}
 ${traitsHtml(printing.traits, teller)}
 ${toldApartHtml(printing, teller)}
 ${kinds.length > 0 && html`<section aria-labelledby="unauthorised"><h2 id="unauthorised">${words.unauthorised}</h2><p class="note caution">${words.unauthorisedNote}</p>${kinds.map((kind) => kindHtml(kind, path, teller))}</section>`}

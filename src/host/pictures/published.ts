@@ -1,6 +1,11 @@
 import sharp from 'sharp';
 import { decodePicture } from './decode.ts';
 
+const QUALITY = { webp: 80, jpg: 82 };
+
+/** By what pictures are made, with versions and qualities: the same bytes come of the same. */
+export const PICTURE_MAKERS: readonly unknown[] = [QUALITY, sharp.versions];
+
 /** A picture in one size, for readers: two kinds of file, nothing in them but the picture. */
 export interface PublishedPicture {
   readonly width: number;
@@ -28,8 +33,8 @@ export async function publishedPicture(
           .resize(wide, high, { fit: 'fill' })
           .toColourspace('srgb');
       const [webp, jpg] = await Promise.all([
-        sized().webp({ quality: 80 }).toBuffer(),
-        sized().jpeg({ quality: 82 }).toBuffer(),
+        sized().webp({ quality: QUALITY.webp }).toBuffer(),
+        sized().jpeg({ quality: QUALITY.jpg }).toBuffer(),
       ]);
       return { width: wide, height: high, webp, jpg };
     }),
