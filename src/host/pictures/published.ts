@@ -28,13 +28,15 @@ export async function publishedPicture(
   return Promise.all(
     wanted.map(async (wide) => {
       const high = Math.max(1, Math.round((height * wide) / width));
-      const sized = () =>
-        sharp(samples, { raw: { width, height, channels: 3 } })
-          .resize(wide, high, { fit: 'fill' })
-          .toColourspace('srgb');
+      const sized = await sharp(samples, { raw: { width, height, channels: 3 } })
+        .resize(wide, high, { fit: 'fill' })
+        .toColourspace('srgb')
+        .raw()
+        .toBuffer();
+      const again = () => sharp(sized, { raw: { width: wide, height: high, channels: 3 } });
       const [webp, jpg] = await Promise.all([
-        sized().webp({ quality: QUALITY.webp }).toBuffer(),
-        sized().jpeg({ quality: QUALITY.jpg }).toBuffer(),
+        again().webp({ quality: QUALITY.webp }).toBuffer(),
+        again().jpeg({ quality: QUALITY.jpg }).toBuffer(),
       ]);
       return { width: wide, height: high, webp, jpg };
     }),
