@@ -31,6 +31,8 @@ export interface Maker {
 }
 
 /**
+ * Makes ready to put files into a site, with the notes of the earlier one.
+ *
  * @param files of the new site
  * @param earlier folder of the earlier site, which need not be there; null to make all anew
  */
