@@ -2,7 +2,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { Browser } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { LANGUAGES } from '../../src/chronicle/index.ts';
 import { answerTo } from '../cli/answer.ts';
@@ -13,11 +13,22 @@ const PAGES = [
   'index.html',
   'tell.html',
   'sources.html',
+  'revisions.html',
   'corrections.html',
+  'data.html',
   'printings/kr-monthly.html',
   'printings/gb-first.html',
 ];
 const WORDY = ['index.html', 'tell.html', 'printings/kr-monthly.html'];
+
+/** What became of the fonts that the letters of a page asked for: each state once. */
+async function fontStates(page: Page): Promise<string[]> {
+  return await page.evaluate(async () => {
+    await document.fonts.ready;
+    const states = [...document.fonts].map(({ status }) => status);
+    return [...new Set(states.filter((status) => status !== 'unloaded'))];
+  });
+}
 
 describe.skipIf(!CAN_RUN)('the published site (needs a Chromium)', () => {
   let browser: Browser;
@@ -45,6 +56,7 @@ describe.skipIf(!CAN_RUN)('the published site (needs a Chromium)', () => {
       // One code makes the pages of all languages: their words may still run over or lack a name.
       for (const name of language === 'en' ? PAGES : WORDY) {
         await page.goto(address(`${language}/${name}`));
+        expect(await fontStates(page)).toEqual(['loaded']);
         expect(await barriers(page), `${language}/${name}`).toEqual([]);
         await expectNoSideways(page);
       }

@@ -50,7 +50,17 @@ export const ENGLISH_NAMES: NameWords = {
 export function nameOfCode(code: string, type: 'language' | 'region', locale = 'en'): string {
   const shape = type === 'language' ? /^[a-z]{2,3}(-[A-Za-z0-9]+)*$/ : /^[A-Z]{2}$/;
   if (!shape.test(code)) return code;
-  return new Intl.DisplayNames(locale, { type, fallback: 'code' }).of(code) ?? code;
+  return displayNames(type, locale).of(code) ?? code;
+}
+
+const known = new Map<string, Intl.DisplayNames>();
+
+/** Kept once made: making one takes longer than naming a dossier. */
+function displayNames(type: 'language' | 'region', locale: string): Intl.DisplayNames {
+  const key = `${type} ${locale}`;
+  const names = known.get(key) ?? new Intl.DisplayNames(locale, { type, fallback: 'code' });
+  known.set(key, names);
+  return names;
 }
 
 /** The language alone, without its region: the market tells that; a script is part of the name. */

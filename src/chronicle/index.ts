@@ -12,6 +12,8 @@ export * from './packet/index.ts';
 export type * from './paper/types.ts';
 export * from './revisions/index.ts';
 export { fileNameOf } from './site/addresses.ts';
+export { faceOf } from './site/pictures.ts';
+export { type PointedPlace, placesOn } from './site/pointed.ts';
 export { siteOf } from './site/site.ts';
 export type { Download, DownloadKind, SiteGround, SitePicture } from './site/types.ts';
 export { draftOf } from './story/draft.ts';

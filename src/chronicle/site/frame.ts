@@ -28,6 +28,7 @@ export function pageHtml(page: Page, teller: Teller): string {
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
 <title>${whole}</title>
+<link rel="stylesheet" href="${root}fonts/fonts.css">
 <link rel="stylesheet" href="${root}site.css">
 <link rel="icon" href="${root}mark.svg" type="image/svg+xml">
 ${ground.languages.map(

@@ -65,6 +65,11 @@ a:hover{text-decoration-color:currentcolor}
 .pictures{display:flex;flex-wrap:wrap;gap:20px;margin-top:28px}
 .pictures figure{flex:0 1 220px;min-width:150px}
 .pictures img{display:block;width:100%;height:auto}
+.face{position:relative}
+.marks{position:absolute;inset:0;width:100%;height:100%;overflow:visible;fill:none;stroke:#c4006a;stroke-width:1.5}
+.marks circle{fill:#fff}
+.marks text{fill:#141617;stroke:none;font:600 12px/1 var(--sans);text-anchor:middle}
+.pictures ol{margin-top:6px;padding-left:20px;list-style:decimal;font-size:13px;line-height:18px}
 .pictures figcaption{margin-top:6px;font-size:12px;line-height:17px;color:var(--second)}
 table{width:100%;margin-top:12px;border-collapse:collapse;font-size:14px;line-height:20px}
 caption{padding:12px 0 4px;text-align:left;color:var(--second)}

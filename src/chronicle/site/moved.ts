@@ -13,7 +13,7 @@ const LISTED = 60;
 export function movedHtml(figures: readonly FigureChange[], teller: Teller): Html | null {
   const { history } = teller.words;
   const moved = [...figures]
-    .sort((a, b) => rankOf(a.name) - rankOf(b.name))
+    .sort((a, b) => isCaused(a) - isCaused(b) || rankOf(a.name) - rankOf(b.name))
     .map((change) => ({ change, was: told(change.before, teller), is: told(change.after, teller) }))
     .filter(({ was, is }) => was !== is);
   if (moved.length === 0) return null;
@@ -56,6 +56,11 @@ const KINDS: readonly string[] = [
   'price',
   'accuracy',
 ] satisfies FigureKind[];
+
+/** Figures whose own claims changed come first. */
+function isCaused({ cause }: FigureChange): number {
+  return cause.is === 'claims' ? 0 : 1;
+}
 
 function rankOf(name: string): number {
   return KINDS.indexOf(kindOf(name));

@@ -1,5 +1,6 @@
-import type { ToldPicture } from '../account/types.ts';
+import type { ToldPicture, ToldTrait } from '../account/types.ts';
 import { type Html, html } from './html.ts';
+import { marksList, marksSvg, placesOn } from './pointed.ts';
 import type { SitePicture, Teller } from './types.ts';
 
 /** The pictures of a printing or kind, with who took them and why they may be shown. */
@@ -8,11 +9,12 @@ export function picturesHtml(
   name: string,
   path: string,
   teller: Teller,
+  traits: readonly ToldTrait[] = [],
 ): Html | null {
   const root = '../'.repeat(path.split('/').length);
   const shown = pictures.flatMap((picture) => {
     const made = teller.ground.pictures.get(picture.file);
-    return made === undefined ? [] : figureHtml(picture, made, name, root, teller);
+    return made === undefined ? [] : figureHtml(picture, made, name, root, teller, traits);
   });
   return shown.length === 0
     ? null
@@ -21,11 +23,14 @@ export function picturesHtml(
 
 function figureHtml(
   picture: ToldPicture,
-  { stem, sizes }: SitePicture,
+  made: SitePicture,
   name: string,
   root: string,
-  { words }: Teller,
+  teller: Teller,
+  traits: readonly ToldTrait[],
 ): Html {
+  const { words } = teller;
+  const { stem, sizes, marks } = made;
   const file = ({ width }: { width: number }, kind: string) =>
     `${root}pictures/${stem}-${width}.${kind}`;
   const set = (kind: string) =>
@@ -34,5 +39,11 @@ function figureHtml(
   const shows = words.shows[picture.shows === 'printing' ? picture.role : picture.shows] ?? '';
   const side = words.sides[picture.side ?? ''] ?? words.sides[''] ?? '';
   const sizesHint = '(max-width: 640px) 90vw, 320px';
-  return html`<figure><picture><source type="image/webp" srcset="${set('webp')}" sizes="${sizesHint}"><img src="${file(smallest, 'jpg')}" srcset="${set('jpg')}" sizes="${sizesHint}" width="${smallest.width}" height="${smallest.height}" loading="lazy" alt="${words.alt(side, name, shows)}"></picture><figcaption>${side}, ${shows}. ${words.credit(picture.by, picture.rights)}.${picture.knownBy !== null && ` ${picture.knownBy}`}</figcaption></figure>`;
+  const places = marks ? placesOn(traits, faceOf(picture)) : [];
+  return html`<figure><div class="face"><picture><source type="image/webp" srcset="${set('webp')}" sizes="${sizesHint}"><img src="${file(smallest, 'jpg')}" srcset="${set('jpg')}" sizes="${sizesHint}" width="${smallest.width}" height="${smallest.height}" loading="lazy" alt="${words.alt(side, name, shows)}"></picture>${marksSvg(made)}</div><figcaption>${side}, ${shows}. ${words.credit(picture.by, picture.rights)}.${picture.knownBy !== null && ` ${picture.knownBy}`}</figcaption>${places.length > 0 && marksList(places, teller)}</figure>`;
+}
+
+/** The face of a card that a picture shows, as far as it is told. */
+export function faceOf({ side }: Pick<ToldPicture, 'side'>): 'front' | 'back' {
+  return side === 'back' ? 'back' : 'front';
 }

@@ -1,5 +1,4 @@
 import type { ToldPrinting } from '../account/types.ts';
-import { namesIn } from '../words/names.ts';
 import { factsOf } from '../words/sentences.ts';
 import { anchorOf, between, hrefOf, printingPage } from './addresses.ts';
 import { countsHtml, pricesHtml } from './counts.ts';
@@ -15,9 +14,9 @@ import type { Page, Teller } from './types.ts';
 /** All that is told of one printing. */
 export function printingHtml(printing: ToldPrinting, teller: Teller): Page {
   const { id, story } = printing;
-  const { account, words, phrases, called } = teller;
+  const { account, words, named, called } = teller;
   const path = printingPage(id);
-  const name = namesIn(account, phrases).get(id) ?? printing.name;
+  const name = named(id);
   const { printed_name: printed, reading } = printing.cells;
   const kinds = account.counterfeits.filter((one) => printing.counterfeits.includes(one.id));
   const main = html`${neighbours(printing, teller)}
@@ -26,7 +25,7 @@ export function printingHtml(printing: ToldPrinting, teller: Teller): Page {
 ${factsHtml(printing, teller)}
 ${daysHtml(printing.release, teller)}
 ${story !== null && html`<section class="story" aria-label="${words.story}"${inItsLanguage(account)}>${storyHtml(story, placesFor(path, teller))}</section>`}
-${picturesHtml(printing.pictures, called(id), path, teller)}
+${picturesHtml(printing.pictures, called(id), path, teller, printing.traits)}
 ${traitsHtml(printing.traits, teller)}
 ${toldApartHtml(printing, teller)}
 ${kinds.length > 0 && html`<section aria-labelledby="unauthorised"><h2 id="unauthorised">${words.unauthorised}</h2><p class="note caution">${words.unauthorisedNote}</p>${kinds.map((kind) => kindHtml(kind, path, teller))}</section>`}

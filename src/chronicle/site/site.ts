@@ -57,6 +57,7 @@ function doorHtml({ account, languages }: SiteGround): string {
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
 <title>${account.subject.title}</title>
+<link rel="stylesheet" href="fonts/fonts.css">
 <link rel="stylesheet" href="site.css">
 <link rel="icon" href="mark.svg" type="image/svg+xml">
 </head>

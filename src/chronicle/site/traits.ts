@@ -39,7 +39,7 @@ export function kindHtml(kind: ToldCounterfeit, path: string, teller: Teller): H
   const of = kind.printings.map(
     (id) => html`<a href="${between(path, printingPage(id))}">${called(id)}</a>`,
   );
-  return html`<div class="kind"><p><strong>${words.kinds[kind.kind]}</strong>${since !== '' && `, ${since}`}: ${of.flatMap((link, i) => (i === 0 ? [link] : [', ', link]))}. ${kind.note}</p>${kind.traits.length > 0 && traitTable(kind.traits, teller)}${picturesHtml(kind.pictures, words.kinds[kind.kind], path, teller)}</div>`;
+  return html`<div class="kind"><p><strong>${words.kinds[kind.kind]}</strong>${since !== '' && `, ${since}`}: ${of.flatMap((link, i) => (i === 0 ? [link] : [', ', link]))}. ${kind.note}</p>${kind.traits.length > 0 && traitTable(kind.traits, teller)}${picturesHtml(kind.pictures, words.kinds[kind.kind], path, teller, kind.traits)}</div>`;
 }
 
 /** The page on how printings, counterfeits and alterations are told. */

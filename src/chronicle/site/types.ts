@@ -10,6 +10,11 @@ export interface SitePicture {
   readonly stem: string;
   /** Ascending by width, in pixels. */
   readonly sizes: readonly { readonly width: number; readonly height: number }[];
+  /**
+   * Corners of the places on its face that are pointed at, in the order of `placesOn`, as shares of
+   * width and height; undefined where nothing is pointed at.
+   */
+  readonly marks?: readonly (readonly (readonly [number, number])[])[] | undefined;
 }
 
 /** Something to download beside the pages. */

@@ -1,3 +1,4 @@
+import type { Name } from '../../catalogue/index.ts';
 import type { Account } from '../account/types.ts';
 import { namesIn } from './names.ts';
 import type { Phrases } from './types.ts';
@@ -13,6 +14,8 @@ export interface Sentence {
 export interface Telling {
   readonly account: Account;
   readonly phrases: Phrases;
+  /** What a printing is called on its own page, with what tells it apart. */
+  readonly named: (id: string) => Name;
   /** What a printing is called in a sentence. */
   readonly called: (id: string) => string;
   readonly source: (id: string) => string;
@@ -27,6 +30,7 @@ export function tellingOf(account: Account, phrases: Phrases): Telling {
   return {
     account,
     phrases,
+    named: (id) => names.get(id) ?? { title: id, detail: '', short: id },
     called: (id) => names.get(id)?.short ?? id,
     source: (id) => sources.get(id) ?? id,
     service: (id) => services.get(id) ?? id,

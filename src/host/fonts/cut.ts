@@ -13,6 +13,8 @@ export interface Wish {
 
 /** A font that holds some letters of a text and no others. */
 export interface CutFont {
+  /** The family that it was cut from. */
+  readonly from: Family;
   /** A name of its own; `Archivo`, `Archivo latin-ext`, `Noto Sans JP 80` … */
   readonly family: string;
   readonly weight: number;
@@ -96,6 +98,7 @@ async function cutSlice(
   const called = CALLED[slice.family];
   const family = slice.name === 'latin' ? called : `${called} ${slice.name}`;
   return {
+    from: slice.family,
     family,
     weight,
     italic,

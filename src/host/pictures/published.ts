@@ -1,6 +1,11 @@
 import sharp from 'sharp';
 import { decodePicture } from './decode.ts';
 
+const QUALITY = { webp: 80, jpg: 82 };
+
+/** By what pictures are made, with versions and qualities: the same bytes come of the same. */
+export const PICTURE_MAKERS: readonly unknown[] = [QUALITY, sharp.versions];
+
 /** A picture in one size, for readers: two kinds of file, nothing in them but the picture. */
 export interface PublishedPicture {
   readonly width: number;
@@ -23,13 +28,15 @@ export async function publishedPicture(
   return Promise.all(
     wanted.map(async (wide) => {
       const high = Math.max(1, Math.round((height * wide) / width));
-      const sized = () =>
-        sharp(samples, { raw: { width, height, channels: 3 } })
-          .resize(wide, high, { fit: 'fill' })
-          .toColourspace('srgb');
+      const sized = await sharp(samples, { raw: { width, height, channels: 3 } })
+        .resize(wide, high, { fit: 'fill' })
+        .toColourspace('srgb')
+        .raw()
+        .toBuffer();
+      const again = () => sharp(sized, { raw: { width: wide, height: high, channels: 3 } });
       const [webp, jpg] = await Promise.all([
-        sized().webp({ quality: 80 }).toBuffer(),
-        sized().jpeg({ quality: 82 }).toBuffer(),
+        again().webp({ quality: QUALITY.webp }).toBuffer(),
+        again().jpeg({ quality: QUALITY.jpg }).toBuffer(),
       ]);
       return { width: wide, height: high, webp, jpg };
     }),

@@ -66,9 +66,10 @@ async function siteFor(
   edition: Edition | null,
   proof: boolean,
   told: Hearing,
+  earlier?: string,
 ): Promise<Files> {
   const history = toldHistory(account, edition, proof);
-  return await publishedFiles(folder, dossier, account, history, told);
+  return await publishedFiles(folder, dossier, account, history, told, earlier);
 }
 
 async function stills(
@@ -88,7 +89,7 @@ async function publish(
   told: Hearing,
 ): Promise<string> {
   const edition = await editionFor(folder, account, proof);
-  const files = await siteFor(folder, account, edition, proof, told);
+  const files = await siteFor(folder, account, edition, proof, told, out);
   told.begins('Writing the files', 0.98);
   const frozen = proof ? null : edition;
   await publishInto(out, files, folder, frozen);

@@ -160,7 +160,7 @@ export const ENGLISH_SITE: SiteWords = {
       `${n} more ${n === 1 ? 'figure' : 'figures'} moved; all are in the feed of revisions.`,
     withheld: (n) =>
       `${n} ${n === 1 ? 'change' : 'changes'} to claims of sources that stay unpublished.`,
-    takenUp: 'Corrections taken up',
+    takenUp: 'What readers wrote',
   },
   data: {
     title: 'Data',

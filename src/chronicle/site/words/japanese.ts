@@ -157,7 +157,7 @@ export const JAPANESE_SITE: SiteWords = {
     },
     more: (n) => `ほかに${n}個の数値が動きました。すべては改訂のフィードにあります。`,
     withheld: (n) => `公開しない資料の記述の変更が${n}件あります。`,
-    takenUp: '取り入れた訂正',
+    takenUp: '読者からの指摘',
   },
   data: {
     title: 'データ',

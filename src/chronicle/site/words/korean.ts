@@ -157,7 +157,7 @@ export const KOREAN_SITE: SiteWords = {
     },
     more: (n) => `그 밖에 수치 ${n}개가 움직였습니다. 모두 개정 피드에 있습니다.`,
     withheld: (n) => `공개하지 않는 자료의 기록 ${n}건이 바뀌었습니다.`,
-    takenUp: '받아들인 정정',
+    takenUp: '독자의 지적',
   },
   data: {
     title: '데이터',

@@ -164,7 +164,7 @@ export const PORTUGUESE_SITE: SiteWords = {
       n === 1
         ? 'Uma mudança em afirmações de fontes não publicadas.'
         : `${n} mudanças em afirmações de fontes não publicadas.`,
-    takenUp: 'Correções acolhidas',
+    takenUp: 'O que os leitores escreveram',
   },
   data: {
     title: 'Dados',

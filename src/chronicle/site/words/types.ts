@@ -115,6 +115,7 @@ export interface HistoryWords {
   /** Figures that moved and are not listed. */
   readonly more: (n: number) => string;
   readonly withheld: (n: number) => string;
+  /** Corrections by readers that a revision answers. */
   readonly takenUp: string;
 }
 

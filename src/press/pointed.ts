@@ -1,0 +1,32 @@
+import { cardMapOf, findOutline, pixelOf, type SizeMm } from '../bench/index.ts';
+import type { PointedPlace, SitePicture } from '../chronicle/index.ts';
+import { decodePicture } from '../host/index.ts';
+
+/**
+ * Where places of a card lie on a picture of it, as shares of its width and height; undefined where
+ * the card's outline is not sure.
+ */
+export async function marksOn(
+  file: string,
+  sizeMm: SizeMm,
+  places: readonly PointedPlace[],
+): Promise<SitePicture['marks']> {
+  const picture = await decodePicture(file);
+  const { hypotheses, trouble } = findOutline(picture, { sizeMm, dpi: null });
+  const [outline] = hypotheses;
+  if (outline === undefined || trouble !== null) return undefined;
+  const map = cardMapOf(outline.corners, sizeMm, outline.lens);
+  const share = (at: number, length: number) =>
+    Math.min(1, Math.max(0, Number((at / length).toFixed(4))));
+  return places.map(({ boxMm: [left, top, right, bottom] }) =>
+    [
+      [left, top],
+      [right, top],
+      [right, bottom],
+      [left, bottom],
+    ].map(([x = 0, y = 0]) => {
+      const [px, py] = pixelOf(map, [x, y]);
+      return [share(px, picture.width), share(py, picture.height)] as const;
+    }),
+  );
+}
