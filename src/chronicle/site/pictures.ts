@@ -1,4 +1,5 @@
 import type { ToldPicture } from '../account/types.ts';
+import { pictureSays } from './cells.ts';
 import { type Html, html } from './html.ts';
 import type { SitePicture, Teller } from './types.ts';
 
@@ -31,8 +32,7 @@ function figureHtml(
   const set = (kind: string) =>
     sizes.map((size) => `${file(size, kind)} ${size.width}w`).join(', ');
   const smallest = sizes[0] ?? { width: 1, height: 1 };
-  const shows = words.shows[picture.shows === 'printing' ? picture.role : picture.shows] ?? '';
-  const side = words.sides[picture.side ?? ''] ?? words.sides[''] ?? '';
+  const { alternative, caption } = pictureSays(picture, name, words);
   const sizesHint = '(max-width: 640px) 90vw, 320px';
-  return html`<figure><picture><source type="image/webp" srcset="${set('webp')}" sizes="${sizesHint}"><img src="${file(smallest, 'jpg')}" srcset="${set('jpg')}" sizes="${sizesHint}" width="${smallest.width}" height="${smallest.height}" loading="lazy" alt="${words.alt(side, name, shows)}"></picture><figcaption>${side}, ${shows}. ${words.credit(picture.by, picture.rights)}.${picture.knownBy !== null && ` ${picture.knownBy}`}</figcaption></figure>`;
+  return html`<figure><picture><source type="image/webp" srcset="${set('webp')}" sizes="${sizesHint}"><img src="${file(smallest, 'jpg')}" srcset="${set('jpg')}" sizes="${sizesHint}" width="${smallest.width}" height="${smallest.height}" loading="lazy" alt="${alternative}"></picture><figcaption>${caption}</figcaption></figure>`;
 }

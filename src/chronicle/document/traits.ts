@@ -1,0 +1,78 @@
+import type { ToldCounterfeit, ToldPrinting, ToldTrait } from '../account/types.ts';
+import type { Block, Words } from '../paper/types.ts';
+import { valueSays } from '../site/cells.ts';
+import { tellEdtf } from '../words/days.ts';
+import { caution, columnsOf, headed, said } from './blocks.ts';
+import { pictureBlocks } from './pictures.ts';
+import type { Writer } from './types.ts';
+
+/** The traits of a printing that may be published, and how it is told from those most like it. */
+export function traitBlocks({ traits, told }: ToldPrinting, writer: Writer): readonly Block[] {
+  const { words } = writer;
+  if (traits.length === 0 && told.length === 0) return [];
+  return [
+    headed(words.tell),
+    ...(traits.length > 0 ? [traitTable(traits, writer)] : []),
+    ...(told.length > 0 ? [apartTable(told, writer)] : []),
+  ];
+}
+
+function traitTable(traits: readonly ToldTrait[], { words }: Writer): Block {
+  const { trait, value, look } = words.heads;
+  return {
+    is: 'table',
+    columns: columnsOf([trait, 3], [value, 5], [look, 2]),
+    rows: traits.map((one) =>
+      [one.trait, valueSays(one.value, words), words.looks[one.sees ?? ''] ?? ''].map(said),
+    ),
+  };
+}
+
+function apartTable(told: ToldPrinting['told'], { words, called }: Writer): Block {
+  const { trait, here, there, look } = words.heads;
+  const rows = told.flatMap(({ other, by }): (readonly Words[])[] => {
+    const name = called(other);
+    if (by.length === 0) return [[said(words.toldAlike(name))]];
+    return [
+      [[{ text: words.toldFrom(name), to: `#printing-${other}` }]],
+      ...by.map((one) =>
+        [
+          one.trait,
+          valueSays(one.here, words),
+          valueSays(one.there, words),
+          words.looks[one.sees ?? ''] ?? '',
+        ].map(said),
+      ),
+    ];
+  });
+  return { is: 'table', columns: columnsOf([trait, 3], [here, 3], [there, 3], [look, 2]), rows };
+}
+
+/** Known unauthorised or altered copies of a printing, with the traits that may be published. */
+export function kindBlocks({ counterfeits }: ToldPrinting, writer: Writer): readonly Block[] {
+  const { account, words } = writer;
+  const kinds = account.counterfeits.filter(({ id }) => counterfeits.includes(id));
+  if (kinds.length === 0) return [];
+  return [
+    headed(words.unauthorised),
+    caution(words.unauthorisedNote),
+    ...kinds.flatMap((kind) => kindOf(kind, writer)),
+  ];
+}
+
+function kindOf(kind: ToldCounterfeit, writer: Writer): readonly Block[] {
+  const { words, phrases } = writer;
+  const since =
+    kind.knownSince === '' ? '' : `, ${words.knownSince(tellEdtf(phrases, kind.knownSince))}`;
+  return [
+    {
+      is: 'words',
+      words: [
+        { text: words.kinds[kind.kind], style: 'strong' },
+        { text: `${since}. ${kind.note}` },
+      ],
+    },
+    ...(kind.traits.length > 0 ? [traitTable(kind.traits, writer)] : []),
+    ...pictureBlocks(kind.pictures, words.kinds[kind.kind], writer),
+  ];
+}
