@@ -1,7 +1,7 @@
-import type { Block, Paper, PaperSize, Words } from '../paper/types.ts';
+import type { Block, Paper, PaperSize } from '../paper/types.ts';
 import { certaintySteps } from '../words/certainty.ts';
 import { tellCount, tellP } from '../words/numbers.ts';
-import { caution, columnsOf, note, said } from './blocks.ts';
+import { caution, note } from './blocks.ts';
 import { chronologyBlock } from './chronology.ts';
 import { printingBlocks } from './printing.ts';
 import { correctionBlocks, sourceBlocks } from './sources.ts';
@@ -56,18 +56,20 @@ function countsOf({ account, phrases }: Writer): string {
 }
 
 /** What is to be kept in mind with every page: words for certainty, and what not to read into it. */
-function cautionBlocks({ words, own, phrases }: Writer): readonly Block[] {
-  const rows = certaintySteps().map(({ word, least, below }): readonly Words[] => {
-    const p = least > 0 ? own.atLeast(tellP(phrases, least)) : own.less(tellP(phrases, below));
-    return [said(phrases.certainty[word]), said(p)];
-  });
+function cautionBlocks(writer: Writer): readonly Block[] {
+  const { words, own } = writer;
   return [
+    note(`${own.certainty}: ${certaintyWords(writer)}.`),
     { is: 'heading', level: 1, text: own.cautions },
     ...[words.touchNote, words.unauthorisedNote, words.gradedNote].map(caution),
-    {
-      is: 'table',
-      columns: columnsOf([own.certainty, 3], [words.heads.probability, 2]),
-      rows,
-    },
   ];
+}
+
+function certaintyWords({ phrases, own }: Writer): string {
+  return certaintySteps()
+    .map(({ word, least, below }) => {
+      const p = least > 0 ? own.atLeast(tellP(phrases, least)) : own.less(tellP(phrases, below));
+      return `${phrases.certainty[word]} ${p}`;
+    })
+    .join('; ');
 }

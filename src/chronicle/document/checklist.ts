@@ -1,6 +1,8 @@
-import type { Block, Paper, PaperSize, Words } from '../paper/types.ts';
+import type { ToldPrinting } from '../account/types.ts';
+import type { Block, Paper, PaperSize, Run, Words } from '../paper/types.ts';
+import { headOf } from '../words/head.ts';
 import { whenShort } from '../words/when.ts';
-import type { DocumentGround } from './types.ts';
+import type { DocumentGround, Writer } from './types.ts';
 import { holdsFor, writerFor } from './writer.ts';
 
 /** How a paper may be set so that it takes one page: columns, and size of the type from 0 to 1. */
@@ -10,7 +12,7 @@ export interface Fit {
 }
 
 /** From roomy to as dense as can be read on paper (6 point); the last is taken where none fits. */
-export const FITS: readonly Fit[] = [
+export const FITS: readonly [Fit, ...Fit[]] = [
   { columns: 1, scale: 1.1 },
   { columns: 1, scale: 0.9 },
   { columns: 2, scale: 0.9 },
@@ -28,9 +30,10 @@ export function checklistPaper(
   const { account, phrases, own, called } = writer;
   const title = own.checklist(account.subject.title);
   const items = account.printings.map(
-    ({ id, release }): Words => [
-      { text: called(id) },
-      { text: whenShort(release, phrases), style: 'aside' },
+    (printing): Words => [
+      { text: called(printing.id) },
+      ...(columns === 1 ? [detailOf(printing, writer)] : []),
+      { text: whenShort(printing.release, phrases), style: 'aside' },
     ],
   );
   const list: Block = { is: 'list', boxes: true, items };
@@ -45,4 +48,8 @@ export function checklistPaper(
     scale,
     blocks: [{ is: 'columns', count: columns, blocks: [list] }],
   };
+}
+
+function detailOf(printing: ToldPrinting, writer: Writer): Run {
+  return { text: `  ${headOf(printing, writer).detail}`, style: 'code' };
 }

@@ -2,6 +2,7 @@ import type { Release } from '../account/types.ts';
 import type { Block } from '../paper/types.ts';
 import { ACROSS, type Axis, axisOf, laneOf } from '../site/lane.ts';
 import { pShort, whenShort } from '../words/when.ts';
+import { said } from './blocks.ts';
 import type { Writer } from './types.ts';
 
 /** Height of a lane in the units of its width. */
@@ -12,15 +13,13 @@ export function chronologyBlock({ account, phrases, words, called }: Writer): Bl
   const axis = axisOf(account);
   return {
     is: 'lanes',
-    heads: [words.chronology, words.heads.probability],
+    heads: [words.chronology, phrases.properties['on-sale'] ?? '', words.heads.probability],
     parts: axis.years.map(String),
     lanes: account.printings.map(({ id, release }) => ({
       name: [{ text: called(id), to: `#printing-${id}` }],
       svg: laneDrawing(release, axis),
-      when: [
-        { text: `${whenShort(release, phrases)}  ` },
-        { text: pShort(release, phrases), style: 'code' },
-      ],
+      when: said(whenShort(release, phrases)),
+      doubt: said(pShort(release, phrases)),
     })),
   };
 }

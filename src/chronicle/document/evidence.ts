@@ -15,11 +15,11 @@ export function evidenceBlocks(claims: readonly ToldClaim[], writer: Writer): re
     {
       is: 'table',
       columns: columnsOf(
-        [heads.source, 5],
-        [heads.says, 5],
-        [heads.where, 4],
+        [heads.source, 4],
+        [heads.says, 4],
+        [heads.where, 6],
         [heads.right, null, 'figures'],
-        [heads.how, 6],
+        [heads.how, 5],
       ),
       rows: claims.map((claim) => claimRow(claim, writer)),
     },

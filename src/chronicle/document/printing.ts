@@ -3,7 +3,7 @@ import type { Block } from '../paper/types.ts';
 import { dayBars } from '../site/days-figure.ts';
 import { headOf } from '../words/head.ts';
 import { releaseFactsOf } from '../words/sentences.ts';
-import { note, said } from './blocks.ts';
+import { said } from './blocks.ts';
 import { countBlocks, priceBlocks } from './counts.ts';
 import { disputeBlocks, evidenceBlocks } from './evidence.ts';
 import { pictureBlocks } from './pictures.ts';
@@ -18,7 +18,7 @@ export function printingBlocks(printing: ToldPrinting, writer: Writer): readonly
   const [first, ...facts] = releaseFactsOf(printing, writer).map(({ text }) => said(text));
   return [
     { is: 'heading', level: 2, text: name, key: `printing-${id}` },
-    note(headOf(printing, writer).detail),
+    { is: 'words', as: 'detail', words: said(headOf(printing, writer).detail) },
     ...(first ? [{ is: 'words', as: 'lead', words: first } as const] : []),
     ...(facts.length > 0 ? [{ is: 'list', items: facts } as const] : []),
     ...daysBlocks(release, writer),

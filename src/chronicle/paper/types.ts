@@ -49,8 +49,8 @@ export type Block =
   | {
       readonly is: 'words';
       readonly words: Words;
-      /** `head`: above what it belongs to, without a bookmark. */
-      readonly as?: 'lead' | 'small' | 'quote' | 'caution' | 'story' | 'head';
+      /** `head` and `lead` stay with what follows; `detail` stands beneath a heading. */
+      readonly as?: 'lead' | 'detail' | 'small' | 'quote' | 'caution' | 'story' | 'head';
       /** BCP 47 tag, where it is not that of the paper. */
       readonly language?: string;
     }
@@ -70,8 +70,8 @@ export type Block =
     }
   | {
       readonly is: 'lanes';
-      /** Heads of names and of days. */
-      readonly heads: readonly [string, string];
+      /** Heads of names, of days and of their probabilities. */
+      readonly heads: readonly [string, string, string];
       /** Names of the equal parts that the lanes are cut into. */
       readonly parts: readonly string[];
       readonly lanes: readonly PaperLane[];
@@ -106,6 +106,7 @@ export interface PaperLane {
   /** SVG, as wide as the axis; the words on either side tell the same. */
   readonly svg: string;
   readonly when: Words;
+  readonly doubt: Words;
 }
 
 /** A column of a table. */

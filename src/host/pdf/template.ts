@@ -59,9 +59,16 @@ export const TEMPLATE = `
 #show heading.where(level: 2): set text(size: 13.5pt * scale)
 #show heading.where(level: 3): set text(size: 11pt * scale)
 #show heading.where(level: 1): set block(above: 1.5em, below: 0.7em, sticky: true)
-#show heading.where(level: 2): set block(above: 1.5em, below: 0.65em, sticky: true)
+#show heading.where(level: 2): set block(above: 2.2em, below: 0.65em, sticky: true)
 #show heading.where(level: 3): set block(above: 1.3em, below: 0.55em, sticky: true)
 #show link: set text(fill: cyan)
+#show table: it => { show link: set text(fill: ink); it }
+// A probability stays with its sign; Korean breaks between words, not within them.
+#show regex("[<>] [0-9.,]+"): box
+#show: body => if paper.language.starts-with("ko") {
+  show regex("\\p{Hangul}+\\p{P}*"): box
+  body
+} else { body }
 #show figure.caption: it => block(width: 100%, align(left, text(size: 0.84em, fill: second, it.body)))
 #set figure(numbering: none, supplement: none, gap: 0.6em)
 
@@ -95,15 +102,16 @@ export const TEMPLATE = `
   let parts = grid(columns: (1fr,) * b.parts.len(), ..b.parts.map(p => box(inset: (left: 2pt), p)))
   let head(body) = text(size: 0.84em, fill: second, body)
   table(
-    columns: (10fr, 12fr, 8fr),
-    align: (left + horizon, left + horizon, right + horizon),
+    columns: (10fr, 12fr, 7fr, auto),
+    align: (x, y) => horizon + if x < 2 { left } else { right },
     stroke: (x, y) => (bottom: if y == 0 { 0.7pt + ink } else { 0.35pt + line-ink }),
-    inset: (x, y) => (left: if x == 0 { 0pt } else { 5pt }, right: if x == 2 { 0pt } else { 5pt }, y: if x == 1 and y > 0 { 0pt } else { 3pt }),
-    table.header(head(b.heads.first()), head(parts), head(b.heads.last())),
+    inset: (x, y) => (left: if x == 0 { 0pt } else { 4pt }, right: if x == 3 { 0pt } else { 4pt }, y: if x == 1 and y > 0 { 0pt } else { 3pt }),
+    table.header(head(b.heads.first()), head(parts), ..b.heads.slice(1).map(head)),
     ..b.lanes.map(l => (
       words(l.name),
       pdf.artifact(image(bytes(l.svg), format: "svg", width: 100%)),
       words(l.when),
+      words(l.doubt),
     )).flatten(),
   )
 }
@@ -113,7 +121,7 @@ export const TEMPLATE = `
 #let as-words(b) = in-its-language(b, {
   let kind = b.at("as", default: none)
   if kind == "lead" {
-    block(text(font: serif, size: 1.28em, words(b.words)))
+    block(sticky: true, text(font: serif, size: 1.28em, words(b.words)))
   } else if kind == "small" {
     block(text(size: 0.84em, fill: second, words(b.words)))
   } else if kind == "quote" {
@@ -121,15 +129,17 @@ export const TEMPLATE = `
   } else if kind == "caution" {
     block(width: 100%, inset: (left: 9pt, y: 5pt, right: 6pt), stroke: (left: 3pt + rgb("#ffd400")), words(b.words))
   } else if kind == "story" {
-    block(width: 84%, text(font: serif, size: 1.16em, words(b.words)))
+    block(width: 84%, spacing: 1.1em, text(font: serif, size: 1.16em, words(b.words)))
+  } else if kind == "detail" {
+    block(above: 0.4em, sticky: true, text(size: 0.88em, fill: second, words(b.words)))
   } else if kind == "head" {
-    block(above: 1.1em, below: 0.5em, sticky: true, strong(words(b.words)))
+    block(above: 1.3em, below: 0.7em, sticky: true, strong(words(b.words)))
   } else { par(words(b.words)) }
 })
 
 #let as-list(b) = {
   let boxed = b.at("boxes", default: false)
-  in-its-language(b, list(marker: if boxed { tick } else { [–] }, body-indent: 0.6em, spacing: 0.62em, ..b.items.map(words)))
+  in-its-language(b, list(marker: if boxed { tick } else { [–] }, body-indent: 0.6em, spacing: if boxed { 0.85em } else { 0.62em }, ..b.items.map(words)))
 }
 
 #let as-pictures(b) = grid(
@@ -153,13 +163,13 @@ export const TEMPLATE = `
 }
 
 #if paper.contents != none {
-  v(52mm)
+  v(24mm)
   title()
-  v(4mm)
+  v(3mm)
   text(font: serif, size: 13pt, fill: second, paper.subtitle)
-  v(8mm)
-  for line in paper.at("front", default: ()) { block(spacing: 0.7em, text(fill: second, line)) }
-  pagebreak()
+  v(4mm)
+  for line in paper.at("front", default: ()) { block(spacing: 0.7em, line) }
+  v(14mm)
   show outline.entry.where(level: 1): set block(above: 0.8em)
   outline(title: paper.contents, depth: 2, indent: 1.2em)
   pagebreak(weak: true)

@@ -19,4 +19,5 @@ export const JAPANESE_DOCUMENT: DocumentWords = {
   keyLeftOut: (share) => `${share}は、まれなためこの紙面に載せていない道をたどります。`,
   keyAlike: (groups) => `公開されている特徴では見分けられないもの：${groups}。`,
   kindOf: (kind, printing) => `${printing}の${kind}`,
+  downloads: { account: '全文のPDF', key: '一枚の検索表', checklist: '一枚のチェックリスト' },
 };

@@ -19,4 +19,5 @@ export const KOREAN_DOCUMENT: DocumentWords = {
   keyLeftOut: (share) => `${share}는 드물어서 이 쪽에 싣지 않은 길로 갑니다.`,
   keyAlike: (groups) => `공개된 특징으로 구별되지 않는 것: ${groups}.`,
   kindOf: (kind, printing) => `${kind}(${printing})`,
+  downloads: { account: '전체 내용 PDF', key: '한 장짜리 검색표', checklist: '한 장짜리 점검표' },
 };

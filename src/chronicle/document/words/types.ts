@@ -20,4 +20,6 @@ export interface DocumentWords {
   readonly keyAlike: (groups: string) => string;
   /** A counterfeit, an alteration or a case of some printing. */
   readonly kindOf: (kind: string, printing: string) => string;
+  /** What links to the files say. */
+  readonly downloads: Readonly<Record<'account' | 'key' | 'checklist', string>>;
 }
