@@ -46,20 +46,22 @@ export function disputeBlocks(
   { words, phrases }: Writer,
 ): readonly Block[] {
   if (disputes.length === 0) return [];
-  const { says, value, probability } = words.heads;
   return [
     headed(words.disputes),
     {
-      is: 'table',
-      columns: columnsOf([says, 2], [value, 3], [probability, null, 'figures']),
-      rows: disputes.flatMap(({ property, values }) =>
-        values.map((one) =>
-          [
-            phrases.properties[property] ?? property,
-            valueSays(one.value, words),
-            tellP(phrases, one.p),
-          ].map(said),
-        ),
+      is: 'list',
+      items: disputes.map(
+        ({ property, values }): Words => [
+          { text: `${phrases.properties[property] ?? property}: `, style: 'strong' },
+          ...values.flatMap(
+            ({ value, p }, i): Words => [
+              ...(i === 0 ? [] : [{ text: ', ' }]),
+              {
+                text: `${valueSays(value, words)} (${words.heads.probability} ${tellP(phrases, p)})`,
+              },
+            ],
+          ),
+        ],
       ),
     },
   ];

@@ -9,11 +9,9 @@ import type { Writer } from './types.ts';
 /** The traits of a printing that may be published, and how it is told from those most like it. */
 export function traitBlocks({ traits, told }: ToldPrinting, writer: Writer): readonly Block[] {
   const { words } = writer;
-  if (traits.length === 0 && told.length === 0) return [];
   return [
-    headed(words.tell),
-    ...(traits.length > 0 ? [traitTable(traits, writer)] : []),
-    ...(told.length > 0 ? [apartTable(told, writer)] : []),
+    ...(traits.length > 0 ? [headed(words.traits), traitTable(traits, writer)] : []),
+    ...(told.length > 0 ? [headed(words.tell), apartTable(told, writer)] : []),
   ];
 }
 
@@ -62,14 +60,17 @@ export function kindBlocks({ counterfeits }: ToldPrinting, writer: Writer): read
 
 function kindOf(kind: ToldCounterfeit, writer: Writer): readonly Block[] {
   const { words, phrases } = writer;
-  const since =
-    kind.knownSince === '' ? '' : `, ${words.knownSince(tellEdtf(phrases, kind.knownSince))}`;
+  const { knownSince: since, note } = kind;
+  const known =
+    since === '' ? [] : [{ text: ', ' }, { text: words.knownSince(tellEdtf(phrases, since)) }];
   return [
     {
       is: 'words',
       words: [
         { text: words.kinds[kind.kind], style: 'strong' },
-        { text: `${since}. ${kind.note}` },
+        ...known,
+        { text: '. ' },
+        { text: note },
       ],
     },
     ...(kind.traits.length > 0 ? [traitTable(kind.traits, writer)] : []),

@@ -19,5 +19,9 @@ export const ENGLISH_DOCUMENT: DocumentWords = {
   keyLeftOut: (share) => `${share} of copies go a way that is too rare for this page.`,
   keyAlike: (groups) => `No published trait tells apart: ${groups}.`,
   kindOf: (kind, printing) => `${kind} of ${printing}`,
-  downloads: { account: 'The account as a PDF', key: 'A key on one page', checklist: 'A checklist on one page' },
+  downloads: {
+    account: 'The account as a PDF',
+    key: 'A key on one page',
+    checklist: 'A checklist on one page',
+  },
 };

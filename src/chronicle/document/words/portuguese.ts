@@ -19,5 +19,9 @@ export const PORTUGUESE_DOCUMENT: DocumentWords = {
   keyLeftOut: (share) => `${share} dos exemplares seguem um caminho raro demais para esta página.`,
   keyAlike: (groups) => `Nenhuma característica publicada distingue: ${groups}.`,
   kindOf: (kind, printing) => `${kind} de ${printing}`,
-  downloads: { account: 'O relato em PDF', key: 'Uma chave de identificação em uma página', checklist: 'Uma lista de conferência em uma página' },
+  downloads: {
+    account: 'O relato em PDF',
+    key: 'Uma chave de identificação em uma página',
+    checklist: 'Uma lista de conferência em uma página',
+  },
 };
