@@ -15,11 +15,21 @@ import {
   LANGUAGES,
   type Paper,
   siteOf,
+  type ToldRevision,
 } from '../../src/chronicle/index.ts';
 import { type Dossier, knownOf } from '../../src/dossier/index.ts';
 import { documentsOf } from '../../src/press/index.ts';
 import { CAN_READ, read } from '../pdf/witness.ts';
 import { toldDemo } from './account.ts';
+
+/** The revision that the documents say they are of. */
+const REVISION: ToldRevision = {
+  number: 3,
+  day: '2026-07-03',
+  sha512: '',
+  madeWith: '',
+  change: null,
+};
 
 let dossier: Dossier;
 let account: Account;
@@ -31,7 +41,7 @@ beforeAll(async () => {
 const groundIn = (language: DocumentGround['language']): DocumentGround => ({
   account,
   language,
-  revision: 3,
+  revision: REVISION,
   pictures: new Map(
     [...account.printings, ...account.counterfeits].flatMap(({ pictures }) =>
       pictures.map(({ file }, i) => [file, `${i}.jpg`] as const),
@@ -96,7 +106,13 @@ const allTexts = ({ blocks }: Paper) => blocks.flatMap(textsOf);
 describe('the document', () => {
   it.each(LANGUAGES)('tells of each printing what its page on the site tells (%s)', (language) => {
     const paper = accountPaper(groundIn(language));
-    const site = siteOf({ account, languages: [language], pictures: new Map(), downloads: [] });
+    const site = siteOf({
+      account,
+      languages: [language],
+      pictures: new Map(),
+      downloads: [],
+      history: [],
+    });
     for (const { id } of account.printings) {
       const page = textOfPage(site.get(`${language}/printings/${fileNameOf(id)}.html`) ?? '');
       const section = sectionOf(

@@ -18,7 +18,7 @@ export function countBlocks(printing: ToldPrinting, writer: Writer): readonly Bl
       is: 'table',
       columns: columnsOf(
         [heads.service, 3],
-        [heads.copies, 3, 'figures'],
+        [heads.copies, 4, 'figures'],
         [heads.top, 4, 'figures'],
         [heads.day, 3],
       ),

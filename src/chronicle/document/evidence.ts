@@ -16,8 +16,8 @@ export function evidenceBlocks(claims: readonly ToldClaim[], writer: Writer): re
       is: 'table',
       columns: columnsOf(
         [heads.source, 4],
-        [heads.says, 4],
-        [heads.where, 6],
+        [heads.says, 5],
+        [heads.where, 5],
         [heads.right, null, 'figures'],
         [heads.how, 5],
       ),

@@ -6,7 +6,7 @@ import {
   sayTrait,
 } from '../../catalogue/index.ts';
 import type { Block, Paper, PaperSize, Words } from '../paper/types.ts';
-import { valueSays } from '../site/cells.ts';
+import { traitSays, valueSays } from '../site/cells.ts';
 import { tellShare } from '../words/numbers.ts';
 import { caution, note } from './blocks.ts';
 import type { Fit } from './checklist.ts';
@@ -56,7 +56,7 @@ function coupletBlocks(
     from === null
       ? []
       : [{ text: ' (' }, { text: `${from}`, to: `#couplet-${from}` }, { text: ')' }];
-  const called = phrases.properties[trait] ?? sayTrait(trait);
+  const called = traitSays(sayTrait(trait), phrases);
   const look = words.looks[sees] ?? sees;
   return [
     {

@@ -5,7 +5,7 @@ import { said } from './blocks.ts';
 import type { Writer } from './types.ts';
 
 /** Pictures beside each other, and their height in millimetres. */
-const [ACROSS, HIGH] = [4, 52];
+const [ACROSS, HIGH] = [4, 44];
 
 /** The pictures of a printing or kind, each with who took it and why it may be shown. */
 export function pictureBlocks(

@@ -1,6 +1,6 @@
 import type { ToldCounterfeit, ToldPrinting, ToldTrait } from '../account/types.ts';
 import type { Block, Words } from '../paper/types.ts';
-import { valueSays } from '../site/cells.ts';
+import { traitSays, valueSays } from '../site/cells.ts';
 import { tellEdtf } from '../words/days.ts';
 import { caution, columnsOf, headed, said } from './blocks.ts';
 import { pictureBlocks } from './pictures.ts';
@@ -15,18 +15,22 @@ export function traitBlocks({ traits, told }: ToldPrinting, writer: Writer): rea
   ];
 }
 
-function traitTable(traits: readonly ToldTrait[], { words }: Writer): Block {
+function traitTable(traits: readonly ToldTrait[], { words, phrases }: Writer): Block {
   const { trait, value, look } = words.heads;
   return {
     is: 'table',
     columns: columnsOf([trait, 3], [value, 5], [look, 2]),
     rows: traits.map((one) =>
-      [one.trait, valueSays(one.value, words), words.looks[one.sees ?? ''] ?? ''].map(said),
+      [
+        traitSays(one.trait, phrases),
+        valueSays(one.value, words),
+        words.looks[one.sees ?? ''] ?? '',
+      ].map(said),
     ),
   };
 }
 
-function apartTable(told: ToldPrinting['told'], { words, called }: Writer): Block {
+function apartTable(told: ToldPrinting['told'], { words, phrases, called }: Writer): Block {
   const { trait, here, there, look } = words.heads;
   const rows = told.flatMap(({ other, by }): (readonly Words[])[] => {
     const name = called(other);
@@ -35,7 +39,7 @@ function apartTable(told: ToldPrinting['told'], { words, called }: Writer): Bloc
       [[{ text: words.toldFrom(name), to: `#printing-${other}` }]],
       ...by.map((one) =>
         [
-          one.trait,
+          traitSays(one.trait, phrases),
           valueSays(one.here, words),
           valueSays(one.there, words),
           words.looks[one.sees ?? ''] ?? '',

@@ -1,4 +1,5 @@
 import type { Account } from '../account/types.ts';
+import type { ToldRevision } from '../revisions/types.ts';
 import type { Filling } from '../site/cells.ts';
 import type { Language } from '../words/types.ts';
 import type { DocumentWords } from './words/types.ts';
@@ -7,8 +8,8 @@ import type { DocumentWords } from './words/types.ts';
 export interface DocumentGround {
   readonly account: Account;
   readonly language: Language;
-  /** Number of the revision that it states; null: none. */
-  readonly revision: number | null;
+  /** The revision that it is of; null where none is told. */
+  readonly revision: ToldRevision | null;
   /** Names on paper, by the name of the file in the dossier; a picture that is not here is left out. */
   readonly pictures: ReadonlyMap<string, string>;
 }

@@ -1,3 +1,4 @@
+import { revisionTitle } from '../site/revisions.ts';
 import { siteWordsOf } from '../site/words/words.ts';
 import { tellDay } from '../words/days.ts';
 import { phrasesOf } from '../words/languages.ts';
@@ -17,9 +18,10 @@ export function writerFor(ground: DocumentGround): Writer {
 }
 
 /** The day and the revision that a paper holds for, as far as they are known. */
-export function holdsFor({ account, phrases, words, own, revision }: Writer): readonly string[] {
+export function holdsFor(writer: Writer): readonly string[] {
+  const { account, phrases, words, revision } = writer;
   return [
     ...(account.asOf === null ? [] : [words.asOf(tellDay(phrases, account.asOf))]),
-    ...(revision === null ? [] : [own.edition(revision)]),
+    ...(revision === null ? [] : [revisionTitle(revision, writer)]),
   ];
 }

@@ -16,6 +16,11 @@ export function claimSays({ property, value }: ToldClaim, phrases: Phrases): str
   return `${phrases.properties[property] ?? property} ${tellEdtf(phrases, value)}`;
 }
 
+/** A trait by its name in the language where it is a column of the dossier, else as written. */
+export function traitSays(trait: string, { properties }: Phrases): string {
+  return properties[trait.replaceAll(' ', '_')] ?? trait;
+}
+
 /** A value of the dossier; what is known to be absent as such. */
 export function valueSays(value: string, { absent }: SiteWords): string {
   return value === 'none' ? absent : value;

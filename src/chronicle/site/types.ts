@@ -18,10 +18,21 @@ export interface Download {
   readonly kind: DownloadKind;
   /** Size in bytes. */
   readonly bytes: number;
+  /** Of what is written in one language: the others do not offer it. */
+  readonly language?: Language;
 }
 
 /** What a download holds; `table`: one table of the research. */
-export type DownloadKind = 'research' | 'json' | 'csl' | 'annotations' | 'feed' | 'table';
+export type DownloadKind =
+  | 'account'
+  | 'key'
+  | 'checklist'
+  | 'research'
+  | 'json'
+  | 'csl'
+  | 'annotations'
+  | 'feed'
+  | 'table';
 
 /** What a site is made from. */
 export interface SiteGround {

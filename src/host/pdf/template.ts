@@ -66,14 +66,14 @@ export const TEMPLATE = `
 // A probability stays with its sign; Korean breaks between words, not within them.
 #show regex("[<>] [0-9.,]+"): box
 #show: body => if paper.language.starts-with("ko") {
-  show regex("\\p{Hangul}+\\p{P}*"): box
+  show regex("[\\p{L}\\p{N}]*\\p{Hangul}[\\p{L}\\p{N}\\p{P}]*"): box
   body
 } else { body }
 #show figure.caption: it => block(width: 100%, align(left, text(size: 0.84em, fill: second, it.body)))
 #set figure(numbering: none, supplement: none, gap: 0.6em)
 
-// At the far end of the line, dots leading there; on a line of its own where it finds no room.
-#let aside(body) = [#h(4pt, weak: true)#box(width: 1fr, text(fill: third, repeat(gap: 2.5pt)[.]))#h(4pt)#box(body)]
+// At the far end of the line, dots leading there, or of the next line where it finds no room.
+#let aside(body) = [#h(4pt, weak: true)#box(width: 1fr, text(fill: third, repeat(gap: 2.5pt)[.]))#h(4pt)#box(width: 0.001fr)#sym.wj#box(body)]
 #let run(r) = {
   let style = r.at("style", default: none)
   let body = if style == "strong" { strong(r.text) } else if style == "emphasis" { emph(r.text) } else if style == "code" { text(size: 0.88em, fill: second, r.text) } else if style == "marked" { highlight(fill: marker, extent: 1pt, r.text) } else if style == "slip" { text(fill: magenta, r.text) } else if style == "evidence" { text(fill: cyan, r.text) } else [#r.text]
@@ -100,9 +100,10 @@ export const TEMPLATE = `
 // All lanes share one axis; its parts are named in the head, which stands on every page.
 #let as-lanes(b) = {
   let parts = grid(columns: (1fr,) * b.parts.len(), ..b.parts.map(p => box(inset: (left: 2pt), p)))
-  let head(body) = text(size: 0.84em, fill: second, body)
+  let head(body) = text(size: 0.9em, fill: second, body)
+  set text(size: 0.94em)
   table(
-    columns: (10fr, 12fr, 7fr, auto),
+    columns: (11fr, 11fr, 7fr, auto),
     align: (x, y) => horizon + if x < 2 { left } else { right },
     stroke: (x, y) => (bottom: if y == 0 { 0.7pt + ink } else { 0.35pt + line-ink }),
     inset: (x, y) => (left: if x == 0 { 0pt } else { 4pt }, right: if x == 3 { 0pt } else { 4pt }, y: if x == 1 and y > 0 { 0pt } else { 3pt }),

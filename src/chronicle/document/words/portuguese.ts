@@ -4,14 +4,13 @@ import type { DocumentWords } from './types.ts';
 export const PORTUGUESE_DOCUMENT: DocumentWords = {
   subtitle: 'Todas as impressões conhecidas, quando saíram e quão certo isso é',
   contents: 'Sumário',
-  edition: (revision) => `Revisão ${revision}`,
   printings: 'As impressões',
   cautions: 'Cuidados',
   certainty: 'Palavras para o grau de certeza, pela probabilidade',
   atLeast: (p) => `${p} ou mais`,
   less: (p) => `menos de ${p}`,
   checklist: (title) => `${title}: lista de conferência`,
-  checklistNote: 'Todas as impressões conhecidas, a mais antiga primeiro.',
+  checklistNote: 'Todas as impressões conhecidas, a mais antiga primeiro',
   key: (title) => `Chave de identificação: ${title}`,
   keyNote:
     'Comece no 1, examine e siga o número. Todo exame é tomado por certo; um exemplar que não cabe em lugar nenhum não é de nenhuma destas. Uma chave não dá veredito sobre um exemplar.',
@@ -19,9 +18,4 @@ export const PORTUGUESE_DOCUMENT: DocumentWords = {
   keyLeftOut: (share) => `${share} dos exemplares seguem um caminho raro demais para esta página.`,
   keyAlike: (groups) => `Nenhuma característica publicada distingue: ${groups}.`,
   kindOf: (kind, printing) => `${kind} de ${printing}`,
-  downloads: {
-    account: 'O relato em PDF',
-    key: 'Uma chave de identificação em uma página',
-    checklist: 'Uma lista de conferência em uma página',
-  },
 };

@@ -3,7 +3,6 @@ export interface DocumentWords {
   /** Beneath the title of the document. */
   readonly subtitle: string;
   readonly contents: string;
-  readonly edition: (revision: number) => string;
   readonly printings: string;
   readonly cautions: string;
   /** What the words for how sure a statement is stand for. */
@@ -20,6 +19,4 @@ export interface DocumentWords {
   readonly keyAlike: (groups: string) => string;
   /** A counterfeit, an alteration or a case of some printing. */
   readonly kindOf: (kind: string, printing: string) => string;
-  /** What links to the files say. */
-  readonly downloads: Readonly<Record<'account' | 'key' | 'checklist', string>>;
 }
