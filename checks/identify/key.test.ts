@@ -125,6 +125,20 @@ describe('the key', () => {
     expect(couplets).toHaveLength(1);
   });
 
+  it('is, where it is to be published, the key of a dossier without the traits that stay', () => {
+    const random = chance(11);
+    for (let i = 0; i < 40; i++) {
+      const known = knownOf(drawn(random, 6, 4));
+      const home = `t${random.below(4)}`;
+      const one = known.traits.findIndex(({ trait }) => trait === home);
+      const marked = known.traits.map((row, at) => (at === one ? { ...row, publish: false } : row));
+      const without = known.traits.filter(({ trait }) => trait !== home);
+      expect(identificationKey({ ...known, traits: marked }, 'published')).toEqual(
+        identificationKey({ ...known, traits: without }),
+      );
+    }
+  });
+
   it('divides numbers only where their tolerances leave a gap', () => {
     const weights = ['1.80±0.05 g', '1.74±0.05 g', '1.60±0.05 g'];
     const traits = weights.map((text, i) => {

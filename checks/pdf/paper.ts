@@ -60,7 +60,11 @@ export const EVERYTHING: Paper = {
         [words('Second'), words('88')],
       ],
     },
-    { is: 'list', boxes: true, columns: 2, items: [words('bell ink'), words('width')] },
+    {
+      is: 'columns',
+      count: 2,
+      blocks: [{ is: 'list', boxes: true, items: [words('bell ink'), words('width')] }],
+    },
     { is: 'list', items: [words('one thing')] },
     { is: 'break' },
     {

@@ -2,6 +2,7 @@ export { accountOf } from './account/account.ts';
 export type { AccountGround, Results } from './account/ground.ts';
 export { resultsOf } from './account/results.ts';
 export type * from './account/types.ts';
+export * from './document/index.ts';
 export * from './downloads/index.ts';
 export { figureNamed, priceName } from './figures/figures.ts';
 export type * from './figures/types.ts';

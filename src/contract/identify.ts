@@ -93,6 +93,7 @@ export const KeyAnswerSchema = z.object({
         leads: z.array(
           z.object({
             says: z.string(),
+            value: z.string(),
             share: probability,
             to: z.number().nullable(),
             ids: z.array(z.string()),

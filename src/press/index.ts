@@ -1,4 +1,5 @@
 export { type AccountOptions, type Worked, worked } from './account.ts';
+export { documentsOf } from './documents.ts';
 export { downloadFiles } from './downloads.ts';
 export {
   type Edition,
@@ -13,5 +14,5 @@ export { type KitOptions, kitFiles, SPOKEN, writeKit } from './film/kit.ts';
 export { stillsInto } from './film/stills.ts';
 export { leavingIn } from './leaving.ts';
 export { madeWith } from './made-with.ts';
-export { type Beside, publishedFiles, siteFiles } from './site.ts';
+export { type PublishedWith, publishedFiles } from './site.ts';
 export type { Files, Told } from './told.ts';

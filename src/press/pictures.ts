@@ -31,7 +31,7 @@ export async function sitePictures(
   const sizeMm = widthMm && heightMm ? ([widthMm, heightMm] as const) : null;
   for (const [i, one] of shown.entries()) {
     const { file } = one;
-    told.begins(`Picture ${i + 1} of ${shown.length}`, 0.5 + (0.4 * i) / shown.length);
+    told.begins(`Picture ${i + 1} of ${shown.length}`, 0.5 + (0.3 * i) / shown.length);
     try {
       made.set(file, await sitePicture(maker, join(folder, file), one, sizeMm));
     } catch (error) {

@@ -7,64 +7,53 @@ import {
   type ToldRevision,
 } from '../chronicle/index.ts';
 import type { Dossier } from '../dossier/index.ts';
+import { allDocuments } from './documents.ts';
 import { downloadFiles } from './downloads.ts';
 import { siteFonts } from './fonts.ts';
 import { MADE, makerInto } from './made.ts';
 import { sitePictures } from './pictures.ts';
 import type { Files, Told } from './told.ts';
 
-/** What stands on a site beside its account. */
-export interface Beside {
-  /** The revision that the site is of, and those before it, newest first. */
+/** What a site is published with. */
+export interface PublishedWith {
+  /** The revision that it is of, and those before it, newest first. */
   readonly history: readonly ToldRevision[];
-  readonly downloads: Files;
+  /** With account, key and checklist as PDF, which take some seconds. */
+  readonly documents: boolean;
   /** Folder of an earlier site, of which pictures and fonts are taken over where they hold. */
   readonly earlier?: string;
 }
 
 /**
- * The site of an account as files. A picture that is none is named and left out.
+ * The whole site of an account: pages, pictures, fonts, documents, and what readers may download. A
+ * picture that is none is named and left out.
  *
  * @param folder of the dossier, where the pictures are
- */
-export async function siteFiles(
-  folder: string,
-  account: Account,
-  told: Told,
-  { history, downloads, earlier }: Beside = { history: [], downloads: new Map() },
-): Promise<Files> {
-  const files: Files = new Map();
-  const maker = await makerInto(files, earlier ?? null);
-  const pictures = await sitePictures(maker, folder, account, told);
-  told.begins('Writing the pages', 0.9);
-  const ground = { account, languages: LANGUAGES, pictures, history };
-  const site = siteOf({ ...ground, downloads: [...downloads].map(downloadOf) });
-  for (const [name, content] of [...downloads, ...site]) files.set(name, content);
-  told.begins('Cutting the fonts', 0.95);
-  await siteFonts(maker, site.values());
-  files.set(MADE, maker.notes());
-  return files;
-}
-
-/**
- * The whole site of an account: pages, pictures, fonts, and what readers may download.
- *
- * @param earlier folder of an earlier site, of which pictures and fonts are taken over where they hold
  */
 export async function publishedFiles(
   folder: string,
   dossier: Dossier,
   account: Account,
-  history: readonly ToldRevision[],
+  { history, documents, earlier }: PublishedWith,
   told: Told,
-  earlier?: string,
 ): Promise<Files> {
-  const downloads = downloadFiles(dossier, { prices: account.currency !== null }, history);
-  return await siteFiles(folder, account, told, {
-    history,
-    downloads,
-    ...(earlier === undefined ? {} : { earlier }),
-  });
+  const files: Files = new Map();
+  const maker = await makerInto(files, earlier ?? null);
+  const pictures = await sitePictures(maker, folder, account, told);
+  const [revision = null] = history;
+  const from = { dossier, account, revision, pictures, files };
+  const downloads: Files = new Map([
+    ...(documents ? await allDocuments(from, told) : []),
+    ...downloadFiles(dossier, { prices: account.currency !== null }, history),
+  ]);
+  told.begins('Writing the pages', 0.97);
+  const ground = { account, languages: LANGUAGES, pictures, history };
+  const site = siteOf({ ...ground, downloads: [...downloads].map(downloadOf) });
+  for (const [name, content] of [...downloads, ...site]) files.set(name, content);
+  told.begins('Cutting the fonts', 0.98);
+  await siteFonts(maker, site.values());
+  files.set(MADE, maker.notes());
+  return files;
 }
 
 const KINDS: Readonly<Record<string, DownloadKind>> = {
@@ -75,6 +64,13 @@ const KINDS: Readonly<Record<string, DownloadKind>> = {
   'revisions.atom': 'feed',
 };
 
+const DOCUMENTS = ['account', 'key', 'checklist'] as const;
+
 function downloadOf([href, content]: readonly [string, Uint8Array | string]): Download {
-  return { href, kind: KINDS[href] ?? 'table', bytes: Buffer.byteLength(content) };
+  const bytes = Buffer.byteLength(content);
+  for (const language of LANGUAGES) {
+    const kind = DOCUMENTS.find((name) => href === `${language}/${name}.pdf`);
+    if (kind) return { href, kind, bytes, language };
+  }
+  return { href, kind: KINDS[href] ?? 'table', bytes };
 }

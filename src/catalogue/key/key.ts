@@ -22,6 +22,8 @@ export interface Couplet {
 /** What is seen, and where it leads: to a couplet, or to what the copy is. */
 export interface Lead {
   readonly says: string;
+  /** The same as written in the dossier, `none` where it is absent. */
+  readonly value: string;
   /** Share of copies that come to this couplet and go this way. */
   readonly share: number;
   readonly to: number | null;
@@ -50,11 +52,18 @@ const RARE = 0.0005;
  * The identification key of a dossier: couplet by couplet the trait that tells most for its effort,
  * by how many of each are about. Readings are taken for right; use `identify` where one is in
  * doubt.
+ *
+ * @param traits `published`: without those of which a row is marked to stay at home
  */
-export function identificationKey(known: Known): IdentificationKey {
-  const { hypotheses, traits } = marksOf(known.printings, known.counterfeits, known.traits);
-  const all = [...modelsOf({ hypotheses, traits }).values()];
-  const models = all.filter(({ trait }) => trait.seen);
+export function identificationKey(
+  known: Known,
+  traits: 'all' | 'published' = 'all',
+): IdentificationKey {
+  const marks = marksOf(known.printings, known.counterfeits, known.traits);
+  const { hypotheses } = marks;
+  const models = [...modelsOf(marks).values()].filter(
+    ({ trait }) => trait.seen && (traits === 'all' || trait.publish),
+  );
   const prior = priorOf(hypotheses, known.about);
   const items = hypotheses.flatMap(({ kind }, at) =>
     kind === 'unlisted' ? [] : { at, weight: prior[at] as number },
@@ -97,9 +106,9 @@ class KeyMaker {
     this.#looks += all / this.#all;
     this.#effort += (all / this.#all) * lookKind(trait.look).effort;
     const leads = [...division.branches]
-      .map(({ says, items: some }) => ({ says, share: weightOf(some) / all, some }))
+      .map(({ items: some, ...lead }) => ({ ...lead, share: weightOf(some) / all, some }))
       .sort((a, b) => b.share - a.share)
-      .map(({ says, share, some }) => ({ says, share, ...this.add(some, number) }));
+      .map(({ some, ...lead }) => ({ ...lead, ...this.add(some, number) }));
     const { name, look, region } = trait;
     this.#couplets[number - 1] = { number, from, trait: name, sees: look, region, leads };
     return { to: number, ids: [] };

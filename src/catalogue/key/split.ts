@@ -14,6 +14,8 @@ export interface Item {
 /** One lead of a couplet: what is seen, and what it may then be. */
 export interface Branch {
   readonly says: string;
+  /** The same as written in the dossier, `none` where it is absent. */
+  readonly value: string;
   readonly items: readonly Item[];
 }
 
@@ -24,7 +26,7 @@ export interface Branch {
  */
 export function branchesOf(model: TraitModel, items: readonly Item[]): readonly Branch[] {
   const { values } = model.trait;
-  const groups = new Map<string, { says: string; items: Item[] }>();
+  const groups = new Map<string, { says: string; value: string; items: Item[] }>();
   const spans = spansOf(items.map(({ at }) => values[at]));
   const open: Item[] = [];
   for (const item of items) {
@@ -33,17 +35,18 @@ export function branchesOf(model: TraitModel, items: readonly Item[]): readonly 
       open.push(item);
       continue;
     }
-    const [key, says] = leadOf(value, model, spans);
-    const group = groups.get(key) ?? { says, items: [] };
+    const [key, written] = leadOf(value, model, spans);
+    const says = sayWord(written, model);
+    const group = groups.get(key) ?? { says, value: written, items: [] };
     group.items.push(item);
     groups.set(key, group);
   }
   if (groups.size < 2) return [];
   const known = weightOf(items) - weightOf(open);
-  return [...groups.values()].map(({ says, items: own }) => {
+  return [...groups.values()].map(({ items: own, ...lead }) => {
     const share = known > 0 ? weightOf(own) / known : 1 / groups.size;
     const shared = open.map(({ at, weight }) => ({ at, weight: weight * share }));
-    return { says, items: [...own, ...shared] };
+    return { ...lead, items: [...own, ...shared] };
   });
 }
 
@@ -58,19 +61,18 @@ function leadOf(
   value: TraitValue,
   model: TraitModel,
   spans: readonly Span[],
-): readonly [key: string, says: string] {
-  if (value.is !== 'number') return [String(stateOf(value, model.channel)), sayWord(value, model)];
+): readonly [key: string, written: string] {
+  if (value.is !== 'number') return [String(stateOf(value, model.channel)), sayValue(value)];
   const at = spans.findIndex(([from, to]) => value.value >= from && value.value <= to);
   const [from, to] = spans[at] as Span;
   const middle: NumberValue = { ...value, value: (from + to) / 2, tolerance: (to - from) / 2 };
   return [`span ${at}`, sayValue(middle)];
 }
 
-/** A language or a market by its English name; what is absent as such. */
-function sayWord(value: TraitValue, { trait: { name } }: TraitModel): string {
-  if (value.is === 'none') return 'none';
+/** A language or a market by its English name. */
+function sayWord(written: string, { trait: { name } }: TraitModel): string {
   const type = name === 'language' ? 'language' : name === 'market' ? 'region' : null;
-  return type === null ? sayValue(value) : nameOfCode(sayValue(value), type);
+  return type === null || written === 'none' ? written : nameOfCode(written, type);
 }
 
 /** The reaches of numbers within their tolerances, those that overlap joined. */

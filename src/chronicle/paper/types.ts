@@ -3,6 +3,8 @@ export interface Paper {
   readonly title: string;
   /** Beneath the title; empty where there is none. */
   readonly subtitle: string;
+  /** Further lines of the title page. */
+  readonly front?: readonly string[];
   /** BCP 47 tag of its words. */
   readonly language: string;
   readonly size: PaperSize;
@@ -26,8 +28,11 @@ export type Words = readonly Run[];
 /** Words in one style; `to`: an address of the web, or `#` and the key of a heading. */
 export interface Run {
   readonly text: string;
-  readonly style?: 'strong' | 'emphasis' | 'code' | 'marked' | 'slip' | 'evidence';
+  /** `aside`: at the far end of its line, dots leading there. */
+  readonly style?: 'strong' | 'emphasis' | 'code' | 'marked' | 'slip' | 'evidence' | 'aside';
   readonly to?: string;
+  /** By which other words can link here; unique. */
+  readonly key?: string;
 }
 
 /** One part of a paper. */
@@ -44,20 +49,38 @@ export type Block =
   | {
       readonly is: 'words';
       readonly words: Words;
-      readonly as?: 'lead' | 'small' | 'quote' | 'caution';
+      /** `head` and `lead` stay with what follows; `detail` stands beneath a heading. */
+      readonly as?: 'lead' | 'detail' | 'small' | 'quote' | 'caution' | 'story' | 'head';
+      /** BCP 47 tag, where it is not that of the paper. */
+      readonly language?: string;
     }
   | {
       readonly is: 'list';
       readonly items: readonly Words[];
       /** Each with a box to tick. */
       readonly boxes?: boolean;
-      /** 1 or 2. */
-      readonly columns?: number;
+      /** As of `words`. */
+      readonly language?: string;
     }
   | {
       readonly is: 'table';
       readonly columns: readonly Column[];
+      /** A row of one cell stands above those that follow. */
       readonly rows: readonly (readonly Words[])[];
+    }
+  | {
+      readonly is: 'lanes';
+      /** Heads of names, of days and of their probabilities. */
+      readonly heads: readonly [string, string, string];
+      /** Names of the equal parts that the lanes are cut into. */
+      readonly parts: readonly string[];
+      readonly lanes: readonly PaperLane[];
+    }
+  | {
+      /** Blocks side by side; a page is filled column by column. */
+      readonly is: 'columns';
+      readonly count: number;
+      readonly blocks: readonly Block[];
     }
   | {
       readonly is: 'drawing';
@@ -76,6 +99,15 @@ export type Block =
       readonly pictures: readonly Picture[];
     }
   | { readonly is: 'break' };
+
+/** A line of a figure in which all lines share one axis. */
+export interface PaperLane {
+  readonly name: Words;
+  /** SVG, as wide as the axis; the words on either side tell the same. */
+  readonly svg: string;
+  readonly when: Words;
+  readonly doubt: Words;
+}
 
 /** A column of a table. */
 export interface Column {

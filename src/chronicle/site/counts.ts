@@ -1,10 +1,8 @@
 import type { Count, ToldPrice, ToldPrinting } from '../account/types.ts';
 import { priceName } from '../figures/figures.ts';
 import { countSentences } from '../words/count-sentences.ts';
-import { tellEdtf } from '../words/days.ts';
-import { countInterval, shareInterval } from '../words/figures.ts';
-import { tellAmount, tellCount, tellShare } from '../words/numbers.ts';
 import { anchorOf } from './addresses.ts';
+import { countCells, priceCells } from './cells.ts';
 import { type Html, html } from './html.ts';
 import type { Teller } from './types.ts';
 
@@ -22,18 +20,11 @@ ${extant && html`<p id="${anchorOf(extant.figure)}">${extant.text}</p>`}
 <p class="note">${words.gradedNote}</p></section>`;
 }
 
-function countRow(id: string, count: Count, { phrases, service, words: { heads } }: Teller): Html {
-  const { total, total95, top, rate, rate95, lumpedWith, asOf } = count;
-  const lumped = lumpedWith.length > 0;
-  const said = tellCount(phrases, total);
-  const graded = lumped
-    ? `${phrases.vague.about(said)} (${countInterval(total95, phrases)})`
-    : said;
-  const best =
-    rate === null
-      ? ''
-      : `${tellCount(phrases, top)}: ${tellShare(phrases, rate)} (${shareInterval(rate95, phrases)})`;
-  return html`<tr><th scope="row">${service(count.service)}</th><td class="figure" data-head="${heads.copies}" id="${anchorOf(`population.${id}.${count.service}`)}">${graded}</td><td class="figure" data-head="${heads.top}" id="${anchorOf(`top.${id}.${count.service}`)}">${best}</td><td data-head="${heads.day}">${tellEdtf(phrases, asOf)}</td></tr>
+function countRow(id: string, count: Count, teller: Teller): Html {
+  const { service, words } = teller;
+  const { heads } = words;
+  const { graded, best, day } = countCells(count, teller);
+  return html`<tr><th scope="row">${service(count.service)}</th><td class="figure" data-head="${heads.copies}" id="${anchorOf(`population.${id}.${count.service}`)}">${graded}</td><td class="figure" data-head="${heads.top}" id="${anchorOf(`top.${id}.${count.service}`)}">${best}</td><td data-head="${heads.day}">${day}</td></tr>
 `;
 }
 
@@ -48,15 +39,8 @@ ${prices.map((price) => priceRow(id, price, teller))}</tbody></table>
 <p class="note">${words.pricesNote}</p></section>`;
 }
 
-function priceRow(
-  id: string,
-  price: ToldPrice,
-  { account, words, phrases, service }: Teller,
-): Html {
-  const money = (amount: number) => tellAmount(phrases, amount, account.currency ?? 'EUR');
-  const [low, high] = price.interval80.map(money);
-  const what =
-    price.service === null ? words.raw : `${service(price.service)} ${price.grade ?? ''}`;
-  return html`<tr id="${anchorOf(priceName(id, price))}"><th scope="row">${what}</th><td class="figure">${money(price.median)}</td><td>${phrases.interval(low ?? '', high ?? '')}</td><td class="figure">${tellCount(phrases, price.sales)}</td></tr>
+function priceRow(id: string, price: ToldPrice, teller: Teller): Html {
+  const { what, next, interval, sales } = priceCells(price, teller);
+  return html`<tr id="${anchorOf(priceName(id, price))}"><th scope="row">${what}</th><td class="figure">${next}</td><td>${interval}</td><td class="figure">${sales}</td></tr>
 `;
 }

@@ -4,6 +4,9 @@ import type { Download, Page, Teller } from './types.ts';
 /** What readers may download, each with its size. */
 export function dataPage({ words, phrases, ground }: Teller): Page {
   const { data } = words;
+  const downloads = ground.downloads.filter(
+    ({ language = phrases.language }) => language === phrases.language,
+  );
   const kilobytes = new Intl.NumberFormat(phrases.locale, {
     style: 'unit',
     unit: 'kilobyte',
@@ -14,12 +17,12 @@ export function dataPage({ words, phrases, ground }: Teller): Page {
 `;
   const main = html`<h1>${data.title}</h1>
 <p class="note">${data.note}</p>
-${ground.downloads.length === 0 ? html`<p>${words.none}</p>` : null}<ul class="downloads">${ground.downloads.map(
+${downloads.length === 0 ? html`<p>${words.none}</p>` : null}<ul class="downloads">${downloads.map(
     (one) => one.kind !== 'table' && item(one, data.kinds[one.kind]),
   )}</ul>
 ${
-  ground.downloads.some(({ kind }) => kind === 'table') &&
-  html`<section aria-labelledby="tables"><h2 id="tables">${data.tables}</h2><ul class="downloads">${ground.downloads.map(
+  downloads.some(({ kind }) => kind === 'table') &&
+  html`<section aria-labelledby="tables"><h2 id="tables">${data.tables}</h2><ul class="downloads">${downloads.map(
     (one) => one.kind === 'table' && item(one, one.href.split('/').at(-1) ?? one.href),
   )}</ul></section>`
 }`;

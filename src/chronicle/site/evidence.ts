@@ -1,8 +1,8 @@
 import type { Dispute, ToldClaim } from '../account/types.ts';
-import { tellEdtf } from '../words/days.ts';
 import { tellP } from '../words/numbers.ts';
 import { howItCame } from '../words/slip-sentences.ts';
 import { anchorOf, between, hrefOf } from './addresses.ts';
+import { claimSays, valueSays } from './cells.ts';
 import { type Html, html } from './html.ts';
 import type { Teller } from './types.ts';
 
@@ -22,9 +22,8 @@ ${claims.map((claim) => claimRow(claim, path, teller))}</tbody></table></section
 
 function claimRow(claim: ToldClaim, path: string, { words, phrases, source }: Teller): Html {
   const { heads } = words;
-  const property = phrases.properties[claim.property] ?? claim.property;
   const href = hrefOf(between(path, 'sources.html'), `source.${claim.source}`);
-  return html`<tr id="${anchorOf(claim.key)}"${claim.slip && html` class="slip"`}><th scope="row"><a href="${href}">${source(claim.source)}</a></th><td data-head="${heads.says}">${property} ${tellEdtf(phrases, claim.value)}</td><td data-head="${heads.where}">${claim.locator}${claim.quote !== null && html` <q>${claim.quote}</q>`}</td><td class="figure" data-head="${heads.right}">${tellP(phrases, claim.pRight)}</td><td data-head="${heads.how}">${claim.slip && html`<strong class="cross"><span aria-hidden="true">✕ </span>${words.slip}</strong> `}${howItCame(claim, phrases)}</td></tr>
+  return html`<tr id="${anchorOf(claim.key)}"${claim.slip && html` class="slip"`}><th scope="row"><a href="${href}">${source(claim.source)}</a></th><td data-head="${heads.says}">${claimSays(claim, phrases)}</td><td data-head="${heads.where}">${claim.locator}${claim.quote !== null && html` <q>${claim.quote}</q>`}</td><td class="figure" data-head="${heads.right}">${tellP(phrases, claim.pRight)}</td><td data-head="${heads.how}">${claim.slip && html`<strong class="cross"><span aria-hidden="true">✕ </span>${words.slip}</strong> `}${howItCame(claim, phrases)}</td></tr>
 `;
 }
 
@@ -36,6 +35,6 @@ export function disputesHtml(
   if (disputes.length === 0) return null;
   return html`<section aria-labelledby="disputes"><h2 id="disputes">${words.disputes}</h2><dl>${disputes.map(
     ({ property, values }) =>
-      html`<dt>${phrases.properties[property] ?? property}</dt>${values.map(({ value, p }) => html`<dd>${value === 'none' ? words.absent : value} (${words.heads.probability} ${tellP(phrases, p)})</dd>`)}`,
+      html`<dt>${phrases.properties[property] ?? property}</dt>${values.map(({ value, p }) => html`<dd>${valueSays(value, words)} (${words.heads.probability} ${tellP(phrases, p)})</dd>`)}`,
   )}</dl></section>`;
 }

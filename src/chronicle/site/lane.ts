@@ -11,7 +11,7 @@ export interface Axis {
 }
 
 /** Units across a lane; it is stretched to the room that it has. */
-const ACROSS = 640;
+export const ACROSS = 640;
 const PARTS = 8;
 
 /** The axis that holds the days of all printings of an account. */
@@ -29,19 +29,39 @@ export function axisOf({ printings }: Account): Axis {
  * The ribbon of a release, as deep as the square root of the probability, and its claims below.
  * Words beside it tell the same, so it is hidden from those who listen.
  */
-export function laneSvg({ days, claims }: Release, axis: Axis): Html {
-  const x = (day: number) => round(((day - axis.from) / (axis.to - axis.from)) * ACROSS);
-  const lines = axis.years.map((year) => `M${x(dayOf(year, 1, 1))} 0V26`).join('');
-  return html`<svg class="lane" viewBox="0 0 ${ACROSS} 26" preserveAspectRatio="none" aria-hidden="true" focusable="false"><path class="year" d="${lines}"/>${inked(
-    days,
-    x,
-  ).map(
+export function laneSvg(release: Release, axis: Axis): Html {
+  const { years, ribbon, agrees, slips } = laneOf(release, axis);
+  const lines = years.map((at) => `M${at} 0V26`).join('');
+  const ticks = agrees.map((at) => `M${at} 17v8`).join('');
+  const crosses = slips.map((at) => `M${at - 4} 17l8 7m0 -7l-8 7`).join('');
+  return html`<svg class="lane" viewBox="0 0 ${ACROSS} 26" preserveAspectRatio="none" aria-hidden="true" focusable="false"><path class="year" d="${lines}"/>${ribbon.map(
     ([at, width, ink]) =>
       html`<rect x="${at}" y="2" width="${width}" height="12" opacity="${ink}"/>`,
-  )}<path class="agrees" d="${marks(claims, x, false)}"/><path class="slips" d="${marks(claims, x, true)}"/></svg>`;
+  )}<path class="agrees" d="${ticks}"/><path class="slips" d="${crosses}"/></svg>`;
 }
 
-/** Stretches of equal depth: where they begin, how wide they are, how deep. */
+/** What is drawn in a lane, and where, from 0 to `ACROSS`. */
+export interface Lane {
+  /** First days of the parts of the axis. */
+  readonly years: readonly number[];
+  /** Stretches of equal depth: where they begin, how wide they are, how deep. */
+  readonly ribbon: readonly (readonly [at: number, width: number, ink: number])[];
+  /** Claims that agree. */
+  readonly agrees: readonly number[];
+  readonly slips: readonly number[];
+}
+
+/** Lays out a release on the axis: depth of ink is the square root of the probability. */
+export function laneOf({ days, claims }: Release, axis: Axis): Lane {
+  const x = (day: number) => round(((day - axis.from) / (axis.to - axis.from)) * ACROSS);
+  return {
+    years: axis.years.map((year) => x(dayOf(year, 1, 1))),
+    ribbon: inked(days, x),
+    agrees: marks(claims, x, false),
+    slips: marks(claims, x, true),
+  };
+}
+
 function inked(
   days: Release['days'],
   x: (day: number) => number,
@@ -56,14 +76,17 @@ function inked(
     .filter(([, , ink]) => ink > 0);
 }
 
-function marks(claims: readonly ToldClaim[], x: (day: number) => number, slips: boolean): string {
+function marks(
+  claims: readonly ToldClaim[],
+  x: (day: number) => number,
+  slips: boolean,
+): readonly number[] {
   const at = claims.flatMap(({ slip, property, span: [first, last] }) => {
     if (slip !== slips || property !== 'on-sale' || first === null || last === null) return [];
     const middle = x((dayFrom(first) + dayFrom(last)) / 2);
     return middle < 0 || middle > ACROSS ? [] : [middle];
   });
-  const draw = (one: number) => (slips ? `M${one - 4} 17l8 7m0 -7l-8 7` : `M${one} 17v8`);
-  return [...new Set(at)].map(draw).join('');
+  return [...new Set(at)];
 }
 
 function round(value: number): number {

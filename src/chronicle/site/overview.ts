@@ -1,7 +1,5 @@
-import type { Release, ToldPrinting } from '../account/types.ts';
-import { tellDay, tellEdtf, tellRun } from '../words/days.ts';
-import { tellP } from '../words/numbers.ts';
-import type { Phrases } from '../words/types.ts';
+import type { ToldPrinting } from '../account/types.ts';
+import { pShort, whenShort } from '../words/when.ts';
 import { anchorOf, printingPage } from './addresses.ts';
 import { type Html, html } from './html.ts';
 import { type Axis, axisOf, laneSvg } from './lane.ts';
@@ -28,14 +26,6 @@ ${account.printings.map((printing) => laneHtml(printing, axis, teller))}
 }
 
 function laneHtml({ id, release }: ToldPrinting, axis: Axis, { phrases, called }: Teller): Html {
-  const p = release.state === 'day' ? release.pBest : release.pInterval;
-  return html`<li id="${anchorOf(`place.${id}`)}"><a href="${printingPage(id)}">${called(id)}</a>${laneSvg(release, axis)}<span class="when">${whenShort(release, phrases)} <span class="p">${release.state === 'open' ? '' : tellP(phrases, p)}</span></span></li>
+  return html`<li id="${anchorOf(`place.${id}`)}"><a href="${printingPage(id)}">${called(id)}</a>${laneSvg(release, axis)}<span class="when">${whenShort(release, phrases)} <span class="p">${pShort(release, phrases)}</span></span></li>
 `;
-}
-
-/** The day of release in a few words, or its window. */
-export function whenShort({ state, best, interval95, edtf }: Release, phrases: Phrases): string {
-  if (state === 'open' || best === null) return phrases.vague.anyDay;
-  if (state === 'day') return tellDay(phrases, best);
-  return interval95 === null ? tellEdtf(phrases, edtf) : tellRun(phrases, ...interval95);
 }

@@ -1,4 +1,5 @@
 import type { ToldPicture, ToldTrait } from '../account/types.ts';
+import { pictureSays } from './cells.ts';
 import { type Html, html } from './html.ts';
 import { marksList, marksSvg, placesOn } from './pointed.ts';
 import type { SitePicture, Teller } from './types.ts';
@@ -36,11 +37,10 @@ function figureHtml(
   const set = (kind: string) =>
     sizes.map((size) => `${file(size, kind)} ${size.width}w`).join(', ');
   const smallest = sizes[0] ?? { width: 1, height: 1 };
-  const shows = words.shows[picture.shows === 'printing' ? picture.role : picture.shows] ?? '';
-  const side = words.sides[picture.side ?? ''] ?? words.sides[''] ?? '';
+  const { alternative, caption } = pictureSays(picture, name, words);
   const sizesHint = '(max-width: 640px) 90vw, 320px';
   const places = marks ? placesOn(traits, faceOf(picture)) : [];
-  return html`<figure><div class="face"><picture><source type="image/webp" srcset="${set('webp')}" sizes="${sizesHint}"><img src="${file(smallest, 'jpg')}" srcset="${set('jpg')}" sizes="${sizesHint}" width="${smallest.width}" height="${smallest.height}" loading="lazy" alt="${words.alt(side, name, shows)}"></picture>${marksSvg(made)}</div><figcaption>${side}, ${shows}. ${words.credit(picture.by, picture.rights)}.${picture.knownBy !== null && ` ${picture.knownBy}`}</figcaption>${places.length > 0 && marksList(places, teller)}</figure>`;
+  return html`<figure><div class="face"><picture><source type="image/webp" srcset="${set('webp')}" sizes="${sizesHint}"><img src="${file(smallest, 'jpg')}" srcset="${set('jpg')}" sizes="${sizesHint}" width="${smallest.width}" height="${smallest.height}" loading="lazy" alt="${alternative}"></picture>${marksSvg(made)}</div><figcaption>${caption}</figcaption>${places.length > 0 && marksList(places, teller)}</figure>`;
 }
 
 /** The face of a card that a picture shows, as far as it is told. */

@@ -1,5 +1,6 @@
 import type { ToldPrinting } from '../account/types.ts';
-import { factsOf } from '../words/sentences.ts';
+import { headOf } from '../words/head.ts';
+import { releaseFactsOf } from '../words/sentences.ts';
 import { anchorOf, between, hrefOf, printingPage } from './addresses.ts';
 import { countsHtml, pricesHtml } from './counts.ts';
 import { daysHtml } from './days-figure.ts';
@@ -14,14 +15,13 @@ import type { Page, Teller } from './types.ts';
 /** All that is told of one printing. */
 export function printingHtml(printing: ToldPrinting, teller: Teller): Page {
   const { id, story } = printing;
-  const { account, words, named, called } = teller;
+  const { account, words, called } = teller;
   const path = printingPage(id);
-  const name = named(id);
-  const { printed_name: printed, reading } = printing.cells;
+  const { title, detail } = headOf(printing, teller);
   const kinds = account.counterfeits.filter((one) => printing.counterfeits.includes(one.id));
   const main = html`${neighbours(printing, teller)}
-<h1>${name.title}</h1>
-<p class="detail">${[name.detail, printed, reading].filter((one) => one && one !== 'none').join(' · ')}</p>
+<h1>${title}</h1>
+<p class="detail">${detail}</p>
 ${factsHtml(printing, teller)}
 ${daysHtml(printing.release, teller)}
 ${story !== null && html`<section class="story" aria-label="${words.story}"${inItsLanguage(account)}>${storyHtml(story, placesFor(path, teller))}</section>`}
@@ -39,10 +39,7 @@ ${pricesHtml(printing, teller)}`;
 function factsHtml(printing: ToldPrinting, teller: Teller): Html {
   const { words } = teller;
   const told = new Set<string>();
-  const claims = new Set(printing.release.claims.map(({ key }) => key));
-  const facts = factsOf(printing, teller).filter(
-    ({ figure }) => /^(release|place)\./.test(figure) || claims.has(figure),
-  );
+  const facts = releaseFactsOf(printing, teller);
   return html`<section aria-label="${words.facts}"><ul class="facts">${facts.map(
     ({ figure, text }) => {
       const first = figure.startsWith('release.') && !told.has(figure);

@@ -1,6 +1,7 @@
 import type { ClaimChange, ToldChange, ToldRevision } from '../revisions/types.ts';
 import { tellDay, tellEdtf } from '../words/days.ts';
 import { hrefOf, printingPage } from './addresses.ts';
+import type { Filling } from './cells.ts';
 import { type Html, html } from './html.ts';
 import { movedHtml } from './moved.ts';
 import type { Page, Teller } from './types.ts';
@@ -21,7 +22,7 @@ export function revisionAnchor({ number }: Pick<ToldRevision, 'number'>): string
 }
 
 /** What a revision is called, with its day. */
-export function revisionTitle({ number, day }: ToldRevision, { words, phrases }: Teller): string {
+export function revisionTitle({ number, day }: ToldRevision, { words, phrases }: Filling): string {
   const { revision, proof } = words.history;
   const when = tellDay(phrases, day);
   return number === null ? proof(when) : revision(number, when);

@@ -1,8 +1,7 @@
 import type { ToldSource } from '../account/types.ts';
 import { tellEdtf } from '../words/days.ts';
-import { shareInterval } from '../words/figures.ts';
-import { tellP, tellShare } from '../words/numbers.ts';
 import { anchorOf } from './addresses.ts';
+import { sourceCells } from './cells.ts';
 import { type Html, html } from './html.ts';
 import type { Page, Teller } from './types.ts';
 
@@ -23,16 +22,11 @@ function byTitle(a: ToldSource, b: ToldSource): number {
   return a.title < b.title ? -1 : 1;
 }
 
-function sourceRow(told: ToldSource, { words, phrases, source }: Teller): Html {
+function sourceRow(told: ToldSource, teller: Teller): Html {
+  const { words } = teller;
   const { heads } = words;
-  const share =
-    told.accuracy === null
-      ? '–'
-      : `${tellShare(phrases, told.accuracy)}${told.accuracy95 ? ` (${shareInterval(told.accuracy95, phrases)})` : ''}`;
-  const from = told.derives
-    .filter(({ p }) => p >= 0.5)
-    .map((one) => `${source(one.from)} (${tellP(phrases, one.p)})`);
-  return html`<tr id="${anchorOf(`source.${told.id}`)}"><th scope="row">${told.title}</th><td data-head="${heads.kind}">${words.sourceKinds[told.kind]}</td><td class="figure" data-head="${heads.claims}">${told.claims}</td><td data-head="${words.reliability}" id="${anchorOf(`accuracy.${told.id}`)}">${share}</td><td data-head="${heads.takenFrom}">${from.length > 0 ? from.join(', ') : '–'}</td></tr>
+  const { right, from } = sourceCells(told, teller);
+  return html`<tr id="${anchorOf(`source.${told.id}`)}"><th scope="row">${told.title}</th><td data-head="${heads.kind}">${words.sourceKinds[told.kind]}</td><td class="figure" data-head="${heads.claims}">${told.claims}</td><td data-head="${words.reliability}" id="${anchorOf(`accuracy.${told.id}`)}">${right}</td><td data-head="${heads.takenFrom}">${from}</td></tr>
 `;
 }
 

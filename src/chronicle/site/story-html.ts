@@ -1,5 +1,5 @@
 import type { Account } from '../account/types.ts';
-import { type StoryNode, storyLink, storyTree } from '../story/links.ts';
+import { type StoryNode, storyBeneath, storyLink } from '../story/links.ts';
 import { Html, html, type Part } from './html.ts';
 
 /** The language that the collector writes in, as an attribute; nothing where it is not told. */
@@ -20,22 +20,15 @@ export interface StoryPlaces {
  * repeats the title of the page is left out. HTML in it is shown as text.
  */
 export function storyHtml(text: string, places: StoryPlaces, title = ''): Html {
-  const [head, ...rest] = storyTree(text).children;
-  const children = head === undefined || isHeading(head, title) ? rest : [head, ...rest];
-  const defined = new Map(
-    children.flatMap((node) => (node.type === 'definition' ? [[node.identifier, node.url]] : [])),
-  );
+  const { children, defined } = storyBeneath(text, title);
   return html`${children.map((node) => nodeHtml(node, places, defined))}`;
 }
 
-function isHeading(node: StoryNode, title: string): boolean {
-  if (node.type !== 'heading') return false;
-  return node.children.map((child) => ('value' in child ? child.value : '')).join('') === title;
-}
-
-type Defined = ReadonlyMap<string, string>;
-
-function nodeHtml(node: StoryNode, places: StoryPlaces, defined: Defined): Part {
+function nodeHtml(
+  node: StoryNode,
+  places: StoryPlaces,
+  defined: ReadonlyMap<string, string>,
+): Part {
   const inside =
     'children' in node ? node.children.map((child) => nodeHtml(child, places, defined)) : [];
   switch (node.type) {

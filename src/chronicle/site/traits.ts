@@ -1,6 +1,7 @@
 import type { ToldApart, ToldCounterfeit, ToldPrinting, ToldTrait } from '../account/types.ts';
 import { tellEdtf } from '../words/days.ts';
 import { between, printingPage } from './addresses.ts';
+import { traitSays, valueSays } from './cells.ts';
 import { type Html, html } from './html.ts';
 import { picturesHtml } from './pictures.ts';
 import type { Page, Teller } from './types.ts';
@@ -12,10 +13,10 @@ export function traitsHtml(traits: readonly ToldTrait[], teller: Teller): Html |
   return html`<section aria-labelledby="traits"><h2 id="traits">${words.traits}</h2>${traitTable(traits, teller)}<p class="note caution">${words.touchNote}</p></section>`;
 }
 
-function traitTable(traits: readonly ToldTrait[], { words }: Teller): Html {
+function traitTable(traits: readonly ToldTrait[], { words, phrases }: Teller): Html {
   const { heads } = words;
   return html`<table><thead><tr><th scope="col">${heads.trait}</th><th scope="col">${heads.value}</th><th scope="col">${heads.look}</th></tr></thead><tbody>
-${traits.map(({ trait, value, sees }) => html`<tr><th scope="row">${trait}</th><td>${value === 'none' ? words.absent : value}</td><td>${words.looks[sees ?? ''] ?? ''}</td></tr>\n`)}</tbody></table>`;
+${traits.map(({ trait, value, sees }) => html`<tr><th scope="row">${traitSays(trait, phrases)}</th><td>${valueSays(value, words)}</td><td>${words.looks[sees ?? ''] ?? ''}</td></tr>\n`)}</tbody></table>`;
 }
 
 /** How a printing is told from those most like it. */
@@ -24,12 +25,11 @@ export function toldApartHtml({ told }: ToldPrinting, teller: Teller): Html | nu
   return html`<section aria-labelledby="apart"><h2 id="apart">${teller.words.tell}</h2>${told.map((one) => apartHtml(one, teller))}</section>`;
 }
 
-function apartHtml({ other, by }: ToldApart, { words, called }: Teller): Html {
+function apartHtml({ other, by }: ToldApart, { words, phrases, called }: Teller): Html {
   const { heads } = words;
   if (by.length === 0) return html`<p>${words.toldAlike(called(other))}</p>`;
-  const said = (value: string) => (value === 'none' ? words.absent : value);
   return html`<table><caption>${words.toldFrom(called(other))}</caption><thead><tr><th scope="col">${heads.trait}</th><th scope="col">${heads.here}</th><th scope="col">${heads.there}</th><th scope="col">${heads.look}</th></tr></thead><tbody>
-${by.map(({ trait, here, there, sees }) => html`<tr><th scope="row">${trait}</th><td>${said(here)}</td><td>${said(there)}</td><td>${words.looks[sees ?? ''] ?? ''}</td></tr>\n`)}</tbody></table>`;
+${by.map(({ trait, here, there, sees }) => html`<tr><th scope="row">${traitSays(trait, phrases)}</th><td>${valueSays(here, words)}</td><td>${valueSays(there, words)}</td><td>${words.looks[sees ?? ''] ?? ''}</td></tr>\n`)}</tbody></table>`;
 }
 
 /** A known kind of unauthorised or altered copy, with the traits that may be published. */

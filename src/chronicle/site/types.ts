@@ -1,9 +1,8 @@
 import type { Account } from '../account/types.ts';
 import type { ToldRevision } from '../revisions/types.ts';
-import type { Telling } from '../words/telling.ts';
 import type { Language } from '../words/types.ts';
+import type { Filling } from './cells.ts';
 import type { Html } from './html.ts';
-import type { SiteWords } from './words/types.ts';
 
 /** A picture as it is published, in several sizes under `pictures/STEM-WIDTH`. */
 export interface SitePicture {
@@ -24,10 +23,21 @@ export interface Download {
   readonly kind: DownloadKind;
   /** Size in bytes. */
   readonly bytes: number;
+  /** Of what is written in one language: the others do not offer it. */
+  readonly language?: Language;
 }
 
 /** What a download holds; `table`: one table of the research. */
-export type DownloadKind = 'research' | 'json' | 'csl' | 'annotations' | 'feed' | 'table';
+export type DownloadKind =
+  | 'account'
+  | 'key'
+  | 'checklist'
+  | 'research'
+  | 'json'
+  | 'csl'
+  | 'annotations'
+  | 'feed'
+  | 'table';
 
 /** What a site is made from. */
 export interface SiteGround {
@@ -41,9 +51,8 @@ export interface SiteGround {
 }
 
 /** What the pages of one language are made with. */
-export interface Teller extends Telling {
+export interface Teller extends Filling {
   readonly ground: SiteGround;
-  readonly words: SiteWords;
 }
 
 /** A page within the folder of its language. */

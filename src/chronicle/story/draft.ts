@@ -1,9 +1,6 @@
 import type { ToldPrinting } from '../account/types.ts';
-import { factsOf } from '../words/sentences.ts';
+import { releaseFactsOf } from '../words/sentences.ts';
 import type { Sentence, Telling } from '../words/telling.ts';
-
-/** Facts that stand on the page of a printing in tables of their own. */
-const COUNTED = /^(population|top|extant|price)\./;
 
 /**
  * A draft of `story/ID.md` for a printing: its facts in plain sentences. Day, doubt and certainty of
@@ -11,7 +8,7 @@ const COUNTED = /^(population|top|extant|price)\./;
  */
 export function draftOf(printing: ToldPrinting, telling: Telling): string {
   const { id, release } = printing;
-  const [when, ...rest] = factsOf(printing, telling).filter(({ figure }) => !COUNTED.test(figure));
+  const [when, ...rest] = releaseFactsOf(printing, telling);
   const value = (part = '') => `[](value:release.${id}${part})`;
   const { onDay } = telling.phrases.sentences;
   const first =

@@ -16,6 +16,27 @@ export function storyTree(text: string): Story {
   return fromMarkdown(text);
 }
 
+/**
+ * The parts of a story that stands beneath a title, without a first heading that repeats it, and
+ * the addresses that it defines.
+ */
+export function storyBeneath(
+  text: string,
+  title: string,
+): { readonly children: readonly StoryNode[]; readonly defined: ReadonlyMap<string, string> } {
+  const [head, ...rest] = storyTree(text).children;
+  const children = head === undefined || isHeading(head, title) ? rest : [head, ...rest];
+  const defined = new Map(
+    children.flatMap((node) => (node.type === 'definition' ? [[node.identifier, node.url]] : [])),
+  );
+  return { children, defined };
+}
+
+function isHeading(node: StoryNode, title: string): boolean {
+  if (node.type !== 'heading') return false;
+  return node.children.map((child) => ('value' in child ? child.value : '')).join('') === title;
+}
+
 /** What a link means by its address. */
 export function storyLink(url: string): StoryLink {
   const named = (scheme: string) => decoded(url.slice(scheme.length));

@@ -9,9 +9,10 @@ import type { Sentence, Telling } from './telling.ts';
  * and prices. Nothing is in them that the account does not hold.
  */
 export function factsOf(printing: ToldPrinting, telling: Telling): readonly Sentence[] {
-  return [
-    ...releaseSentences(printing, telling),
-    ...slipSentences(printing, telling),
-    ...countSentences(printing, telling),
-  ];
+  return [...releaseFactsOf(printing, telling), ...countSentences(printing, telling)];
+}
+
+/** The same without counts and prices, which pages show in tables. */
+export function releaseFactsOf(printing: ToldPrinting, telling: Telling): readonly Sentence[] {
+  return [...releaseSentences(printing, telling), ...slipSentences(printing, telling)];
 }

@@ -56,7 +56,13 @@ export async function publish(
       ? proofOf(dossier, work, frozen.revisions, madeWith())
       : editionIn(dossier, work, frozen);
     const history = toldHistory(work.account, edition, proof);
-    const site = await publishedFiles(folder, dossier, work.account, history, told, out);
+    const site = await publishedFiles(
+      folder,
+      dossier,
+      work.account,
+      { history, documents: true, earlier: out },
+      told,
+    );
     await siteInto(out, site, folder, proof ? null : edition, terminal);
   }
   told.end();

@@ -8,12 +8,12 @@ import { textIn, withoutLetters } from './words.ts';
 const ROOT = '/paper-without-a-disk';
 /** The letters that the template sets. */
 const WISHES: readonly Wish[] = [
+  { family: 'archivo', weight: 400 },
+  { family: 'archivo', weight: 600 },
+  { family: 'archivo', weight: 400, italic: true },
   { family: 'newsreader', weight: 400 },
   { family: 'newsreader', weight: 400, italic: true },
   { family: 'newsreader', weight: 600 },
-  { family: 'archivo', weight: 400 },
-  { family: 'archivo', weight: 400, italic: true },
-  { family: 'archivo', weight: 600 },
 ];
 /** What is written beside the paper's own words: numbers of pages, dots, code points. */
 const OWN_LETTERS = '0123456789 ABCDEF[U+]/.–·…';
@@ -67,9 +67,18 @@ async function fontsFor(paper: Paper) {
   const fonts: CutFont[] = [];
   const missing = new Set<string>();
   for (const wish of WISHES) {
-    const cut = await cutFonts(text, wish, { format: 'ttf', language: paper.language });
+    const wanted = wish.family === 'archivo' && wish.italic !== true ? text : lettersOf(fonts);
+    const cut = await cutFonts(wanted, wish, { format: 'ttf', language: paper.language });
     fonts.push(...cut.fonts);
     for (const letter of cut.missing) missing.add(letter);
   }
   return { fonts, missing: [...missing].join('') };
+}
+
+/** The letters that the house's own family holds; those of Japanese and Korean are the same in all. */
+function lettersOf(fonts: readonly CutFont[]): string {
+  return fonts
+    .filter(({ family }) => family.startsWith('Archivo'))
+    .map(({ letters }) => letters)
+    .join('');
 }

@@ -8,6 +8,7 @@ import {
   type Told as Hearing,
   kitFiles,
   madeWith,
+  type PublishedWith,
   proofOf,
   publishedFiles,
   publishInto,
@@ -57,19 +58,18 @@ async function accountFor({ folder, version, prices }: Told, told: Hearing): Pro
 }
 
 async function preview(folder: string, account: Account, told: Hearing): Promise<Files> {
-  return await siteFor(folder, account, await editionFor(folder, account, true), true, told);
+  const edition = await editionFor(folder, account, true);
+  const history = toldHistory(account.worked.account, edition, true);
+  return await siteFor(folder, account, { history, documents: false }, told);
 }
 
 async function siteFor(
   folder: string,
   { dossier, worked: { account } }: Account,
-  edition: Edition | null,
-  proof: boolean,
+  published: PublishedWith,
   told: Hearing,
-  earlier?: string,
 ): Promise<Files> {
-  const history = toldHistory(account, edition, proof);
-  return await publishedFiles(folder, dossier, account, history, told, earlier);
+  return await publishedFiles(folder, dossier, account, published, told);
 }
 
 async function stills(
@@ -89,7 +89,9 @@ async function publish(
   told: Hearing,
 ): Promise<string> {
   const edition = await editionFor(folder, account, proof);
-  const files = await siteFor(folder, account, edition, proof, told, out);
+  const history = toldHistory(account.worked.account, edition, proof);
+  const published = { history, documents: true, earlier: out };
+  const files = await siteFor(folder, account, published, told);
   told.begins('Writing the files', 0.98);
   const frozen = proof ? null : edition;
   await publishInto(out, files, folder, frozen);

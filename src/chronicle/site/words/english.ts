@@ -167,6 +167,9 @@ export const ENGLISH_SITE: SiteWords = {
     note: 'What may be shared of the research, without what stays with its owner. Dates and doubts are computed from these tables.',
     tables: 'The tables one by one (CSV)',
     kinds: {
+      account: 'The account as a PDF',
+      key: 'A key on one page',
+      checklist: 'A checklist on one page',
       research: 'The research as a folder to open (ZIP)',
       json: 'All tables in one file (JSON)',
       csl: 'The sources for bibliographies (CSL-JSON)',

@@ -164,6 +164,9 @@ export const JAPANESE_SITE: SiteWords = {
     note: '調査のうち公開できるものです。持ち主のもとに残るものは含みません。日付と不確かさはこれらの表から計算されます。',
     tables: '個々の表（CSV）',
     kinds: {
+      account: '全文のPDF',
+      key: '一枚の検索表',
+      checklist: '一枚のチェックリスト',
       research: '調査一式、開けるフォルダー（ZIP）',
       json: 'すべての表を一つに（JSON）',
       csl: '文献目録用の資料（CSL-JSON）',

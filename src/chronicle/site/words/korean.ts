@@ -164,6 +164,9 @@ export const KOREAN_SITE: SiteWords = {
     note: '조사 가운데 나눌 수 있는 것입니다. 소유자에게 남는 것은 들어 있지 않습니다. 날짜와 불확실성은 이 표들에서 계산됩니다.',
     tables: '낱낱의 표 (CSV)',
     kinds: {
+      account: '전체 내용 PDF',
+      key: '한 장짜리 검색표',
+      checklist: '한 장짜리 점검표',
       research: '열 수 있는 폴더로 된 조사 전체 (ZIP)',
       json: '모든 표를 한 파일에 (JSON)',
       csl: '참고 문헌용 자료 (CSL-JSON)',

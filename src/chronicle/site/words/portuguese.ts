@@ -171,6 +171,9 @@ export const PORTUGUESE_SITE: SiteWords = {
     note: 'O que se pode partilhar da pesquisa, sem o que fica com o dono. Datas e incertezas são calculadas a partir destas tabelas.',
     tables: 'As tabelas, uma a uma (CSV)',
     kinds: {
+      account: 'O relato em PDF',
+      key: 'Uma chave de identificação em uma página',
+      checklist: 'Uma lista de conferência em uma página',
       research: 'A pesquisa como pasta para abrir (ZIP)',
       json: 'Todas as tabelas num só ficheiro (JSON)',
       csl: 'As fontes para bibliografias (CSL-JSON)',

@@ -1,0 +1,4 @@
+export { accountPaper } from './account-paper.ts';
+export { checklistPaper, FITS, type Fit } from './checklist.ts';
+export { keyPaper } from './key.ts';
+export type { DocumentGround } from './types.ts';
