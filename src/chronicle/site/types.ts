@@ -3,7 +3,7 @@ import type { ToldRevision } from '../revisions/types.ts';
 import type { Telling } from '../words/telling.ts';
 import type { Language } from '../words/types.ts';
 import type { Html } from './html.ts';
-import type { SiteWords } from './words/types.ts';
+import type { DownloadKind, SiteWords } from './words/types.ts';
 
 /** A picture as it is published, in several sizes under `pictures/STEM-WIDTH`. */
 export interface SitePicture {
@@ -25,9 +25,6 @@ export interface Download {
   /** Size in bytes. */
   readonly bytes: number;
 }
-
-/** What a download holds; `table`: one table of the research. */
-export type DownloadKind = 'research' | 'json' | 'csl' | 'annotations' | 'feed' | 'table';
 
 /** What a site is made from. */
 export interface SiteGround {
