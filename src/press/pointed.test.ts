@@ -1,14 +1,19 @@
+import { readFileSync } from 'node:fs';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { expect, it } from 'vitest';
-import truth from '../../demo/photos-truth.json' with { type: 'json' };
 import { marksOn } from './pointed.ts';
+
+const truth: Record<
+  string,
+  { size: number[]; frameCornersMm: number[][]; frameCornersPx: number[][] }
+> = JSON.parse(readFileSync(new URL('../../demo/photos-truth.json', import.meta.url), 'utf8'));
 
 it('finds where a place of a card lies on a photo, as the renderer of the photo put it', async () => {
   const name = 'pictures/gb-first-1.jpg';
-  const { size, frameCornersMm, frameCornersPx } = truth[name];
+  const { size, frameCornersMm, frameCornersPx } = truth[name]!;
   const [left, top] = frameCornersMm[0] as [number, number];
   const [right, bottom] = frameCornersMm[2] as [number, number];
   const places = [{ boxMm: [left, top, right, bottom] as const, traits: [] }];

@@ -3,6 +3,7 @@ import type { ToldRevision } from '../revisions/types.ts';
 import type { Language } from '../words/types.ts';
 import type { Filling } from './cells.ts';
 import type { Html } from './html.ts';
+import type { DownloadKind } from './words/types.ts';
 
 /** A picture as it is published, in several sizes under `pictures/STEM-WIDTH`. */
 export interface SitePicture {
@@ -26,18 +27,6 @@ export interface Download {
   /** Of what is written in one language: the others do not offer it. */
   readonly language?: Language;
 }
-
-/** What a download holds; `table`: one table of the research. */
-export type DownloadKind =
-  | 'account'
-  | 'key'
-  | 'checklist'
-  | 'research'
-  | 'json'
-  | 'csl'
-  | 'annotations'
-  | 'feed'
-  | 'table';
 
 /** What a site is made from. */
 export interface SiteGround {

@@ -1,6 +1,5 @@
 import type { SourceKind } from '../../../evidence/index.ts';
 import type { ClaimChange } from '../../revisions/types.ts';
-import type { DownloadKind } from '../types.ts';
 
 /** The interface words of the site in one language. */
 export interface SiteWords {
@@ -132,6 +131,18 @@ export type FigureKind =
   | 'printings'
   | 'sources'
   | 'claims';
+
+/** What a download holds; `table`: one table of the research. */
+export type DownloadKind =
+  | 'account'
+  | 'key'
+  | 'checklist'
+  | 'research'
+  | 'json'
+  | 'csl'
+  | 'annotations'
+  | 'feed'
+  | 'table';
 
 /** Words about what can be downloaded. */
 export interface DataWords {
