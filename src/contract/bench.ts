@@ -106,7 +106,12 @@ export const BenchCopySchema = z.object({
   pictures: z.array(picture),
   /** Pictures that a face can be laid beside, by the side that they show. */
   beside: z.array(
-    z.object({ file: z.string(), side, what: z.enum(['listing', 'reference']), words: z.string() }),
+    z.object({
+      file: z.string(),
+      side,
+      what: z.enum(['listing', 'examination', 'reference']),
+      words: z.string(),
+    }),
   ),
   /** Null where there is no picture of the face. */
   front: BenchFaceSchema.nullable(),
@@ -172,6 +177,8 @@ export type BenchRelief = z.infer<typeof BenchReliefSchema>;
 export const BenchComparisonSchema = z.object({
   registered: z.boolean(),
   words: z.string(),
+  /** The picture beside, measured too, where both may show one specimen. */
+  other: BenchFaceSchema.nullable(),
   findings: z.array(
     z.object({
       what: z.string(),

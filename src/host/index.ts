@@ -21,7 +21,14 @@ export { jpegOf } from './pictures/encode.ts';
 export { PictureFault } from './pictures/fault.ts';
 export { keepPhoto, PHOTO_ROLE, PhotoThere } from './pictures/keep.ts';
 export { marksOf } from './pictures/marks.ts';
-export { type CopyPhoto, listingOf, photoNamed, photosOf } from './pictures/photos.ts';
+export {
+  type CopyPhoto,
+  examinationsOf,
+  listingOf,
+  type OtherExamination,
+  photoNamed,
+  photosOf,
+} from './pictures/photos.ts';
 export { takenAt, withoutPlace } from './pictures/place.ts';
 export { PICTURE_MAKERS, type PublishedPicture, publishedPicture } from './pictures/published.ts';
 export { type PartPx, shownPicture, shownSamples } from './pictures/shown.ts';

@@ -1,8 +1,8 @@
 import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { expect, it } from 'vitest';
-import { photoNamed, photosOf } from './photos.ts';
+import { examinationsOf, photoNamed, photosOf } from './photos.ts';
 
 it.each([
   ['front.jpg', { side: 'front', light: 'still', lamp: null }],
@@ -43,5 +43,20 @@ it('lists faces first and lamps in turn, and nothing of a copy without pictures'
     'front.light-10.jpg',
   ]);
   expect(await photosOf(root, 'hare-2')).toEqual([]);
+  await rm(root, { recursive: true });
+});
+
+it('finds other examinations of a copy in folders of their own', async () => {
+  const root = await mkdtemp(join(tmpdir(), 'printlore-photos-'));
+  const folder = join(root, 'desk', 'photos', 'hare-1');
+  for (const name of ['front.jpg', 'sent-in/front.jpg', 'sent-in/back.jpg', 'notes/words.txt']) {
+    await mkdir(dirname(join(folder, name)), { recursive: true });
+    await writeFile(join(folder, name), '');
+  }
+  const found = await examinationsOf(root, 'hare-1');
+  expect(found.map(({ name, photos }) => [name, photos.map((one) => one.name)])).toEqual([
+    ['sent-in', ['front.jpg', 'back.jpg']],
+  ]);
+  expect(await examinationsOf(root, 'hare-2')).toEqual([]);
   await rm(root, { recursive: true });
 });

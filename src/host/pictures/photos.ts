@@ -32,14 +32,38 @@ export async function listingOf(dossier: string, copy: string): Promise<string |
   return names.find((name) => /^listing\.(?:jpe?g|png|webp|tiff?|avif|heic|heif)$/i.test(name));
 }
 
-async function namesIn(folder: string): Promise<readonly string[]> {
-  const entries = await readdir(folder, { withFileTypes: true }).catch(
-    (error: NodeJS.ErrnoException) => {
-      if (error.code === 'ENOENT') return [];
-      throw error;
-    },
+/** Another examination of a copy: its pictures, in a folder of their own within the copy's. */
+export interface OtherExamination {
+  /** Name of that folder, as `sent-in`. */
+  readonly name: string;
+  readonly photos: readonly CopyPhoto[];
+}
+
+/** Other examinations of a copy, by the names of their folders; those without a picture of a face are none. */
+export async function examinationsOf(
+  dossier: string,
+  copy: string,
+): Promise<readonly OtherExamination[]> {
+  const entries = await entriesIn(join(dossier, 'desk', 'photos', copy));
+  const folders = entries.filter((entry) => entry.isDirectory()).map(({ name }) => name);
+  const all = await Promise.all(
+    folders
+      .sort()
+      .map(async (name) => ({ name, photos: await photosOf(dossier, join(copy, name)) })),
   );
+  return all.filter(({ photos }) => photos.some(({ light }) => light === 'still'));
+}
+
+async function namesIn(folder: string): Promise<readonly string[]> {
+  const entries = await entriesIn(folder);
   return entries.flatMap((entry) => (entry.isFile() ? [entry.name] : []));
+}
+
+async function entriesIn(folder: string) {
+  return await readdir(folder, { withFileTypes: true }).catch((error: NodeJS.ErrnoException) => {
+    if (error.code === 'ENOENT') return [];
+    throw error;
+  });
 }
 
 /** The pictures of a copy in `desk/photos/COPY`, faces first, lamps in turn; none where there is no folder. */

@@ -1,7 +1,6 @@
 import {
   type Borders,
   bordersAlong,
-  type Comparison,
   type CopyKnown,
   type Corners,
   cardMapOf,
@@ -65,7 +64,7 @@ async function answerTo(task: BenchTask): Promise<BenchReply> {
     case 'outline':
       return { size, outline: outlineIn(picture, task.sizeMm) };
     case 'compare':
-      return { size, comparison: await compared(picture, task) };
+      return { size, ...(await compared(picture, task)) };
   }
 }
 
@@ -74,22 +73,27 @@ function outlineIn(picture: Picture, sizeMm: SizeMm | null): Outline | null {
   return trouble ? null : (hypotheses[0] ?? null);
 }
 
-async function compared(picture: Picture, task: CompareTask): Promise<Comparison> {
+async function compared(
+  picture: Picture,
+  task: CompareTask,
+): Promise<Pick<BenchReply, 'comparison' | 'other'>> {
   const { own, others, sizeMm, how } = task;
   const copy = seenOf(picture, await measured(picture, own), sizeMm);
   const seen: Seen[] = [];
+  let other: BenchReply['other'];
   for (const { file, stamp } of others) {
-    const other = await pictureOf(file, stamp);
-    const known = { sizeMm, dpi: other.dpi, raking: [], setting: null };
-    const one = seenOf(other, faceOf(other, known), sizeMm);
+    const beside = await pictureOf(file, stamp);
+    const face = faceOf(beside, { sizeMm, dpi: beside.dpi, raking: [] });
+    other ??= { face, size: [beside.width, beside.height] };
+    const one = seenOf(beside, face, sizeMm);
     if (one) seen.push(one);
   }
   const [first] = seen;
   if (!copy || !first)
     throw new PictureFault('These pictures', 'no sure outline in one of them', 'one in each');
-  return how === 'specimen'
-    ? compareSpecimens(copy, first, [], sizeMm)
-    : compareWithReferences(copy, seen, sizeMm);
+  return how === 'specimen' && other
+    ? { comparison: compareSpecimens(copy, first, [], sizeMm), other }
+    : { comparison: compareWithReferences(copy, seen, sizeMm) };
 }
 
 async function pictureOf(file: string, stamp: string): Promise<Picture> {

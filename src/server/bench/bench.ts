@@ -25,6 +25,7 @@ import { conditionWordsOf, copiesOf, deadlinesOf, gradeSettingOf } from '../../d
 import { dayFrom } from '../../evidence/index.ts';
 import {
   type CopyPhoto,
+  examinationsOf,
   keepPhoto,
   listingOf,
   now,
@@ -209,6 +210,7 @@ export class Bench {
       ...{ dossier, copy, hands, folder: opened.folder },
       photos: await photosOf(opened.folder, id),
       listing: await listingOf(opened.folder, id),
+      examinations: await examinationsOf(opened.folder, id),
     };
   }
 

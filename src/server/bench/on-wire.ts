@@ -5,6 +5,7 @@ import {
   type Corners,
   type FaceAnswer,
   type Mark,
+  marksOf,
   type Relief,
   type Setting,
   UNITS,
@@ -146,15 +147,17 @@ export function reliefOnWire(
 }
 
 /** A comparison, as the page gets it. */
-export function comparisonOnWire({
-  registered,
-  words,
-  findings,
-  cautions,
-}: Comparison): BenchComparison {
+export function comparisonOnWire(
+  { registered, words, findings, cautions }: Comparison,
+  other: { readonly name: string; readonly face: FaceAnswer; readonly size: Pair } | undefined,
+): BenchComparison {
+  const hand = { corners: null, frame: null };
   return {
     registered,
     words,
+    other: other
+      ? faceOnWire(other.face, marksOf(other.face.defects, [], null), { ...other, hand })
+      : null,
     findings: findings.map(({ what, whereMm, difference, sd, log10Lr }) => ({
       ...{ what, difference, sd, log10Lr },
       where: whereMm && pair(whereMm),

@@ -102,6 +102,8 @@ export interface BenchReply {
   readonly outline?: Outline | null;
   readonly relief?: Omit<Relief, 'slopes'>;
   readonly comparison?: Comparison;
+  /** The picture beside that may show the same specimen, measured. */
+  readonly other?: { readonly face: FaceAnswer; readonly size: BenchReply['size'] };
   /** Of the upright picture. */
   readonly size: readonly [width: number, height: number];
 }

@@ -2,7 +2,7 @@ import { basename, join } from 'node:path';
 import type { Corners, Outline, SizeMm } from '../../bench/index.ts';
 import type { BenchComparison, BenchCopy, BenchRelief, BenchSide } from '../../contract/index.ts';
 import type { CopyRow, Dossier } from '../../dossier/index.ts';
-import { type CopyPhoto, shownSamples } from '../../host/index.ts';
+import { type CopyPhoto, type OtherExamination, shownSamples } from '../../host/index.ts';
 import { Refused } from '../refusal.ts';
 import type { Measurer } from './measurer.ts';
 import { comparisonOnWire, reliefOnWire } from './on-wire.ts';
@@ -17,13 +17,14 @@ export interface Viewed {
   readonly photos: readonly CopyPhoto[];
   /** The seller's own picture, by its name in the copy's folder. */
   readonly listing: string | undefined;
+  readonly examinations: readonly OtherExamination[];
 }
 
 /** A part of the card in millimetres, from its upper left to its lower right corner. */
 export type PartMm = readonly [x0: number, y0: number, x1: number, y1: number];
 
-/** Pictures beside which a face can be laid: the seller's, and references of the copy's printings. */
-export function besideOf({ dossier, copy, listing }: Viewed): BenchCopy['beside'] {
+/** Pictures beside which a face can be laid: the seller's, other examinations', and references of the copy's printings. */
+export function besideOf({ dossier, copy, listing, examinations }: Viewed): BenchCopy['beside'] {
   const own: BenchCopy['beside'] = listing
     ? [
         {
@@ -32,6 +33,14 @@ export function besideOf({ dossier, copy, listing }: Viewed): BenchCopy['beside'
         },
       ]
     : [];
+  const again = examinations.flatMap(({ name, photos }) =>
+    photos
+      .filter(({ light }) => light === 'still')
+      .map((photo) => ({
+        file: `desk/photos/${copy.id}/${name}/${photo.name}`,
+        ...{ side: photo.side, what: 'examination' as const, words: `this copy in ${name}` },
+      })),
+  );
   const table = dossier.tables.get('pictures.csv');
   const printings = copy.printing.split('|').map((id) => id.trim());
   const references = [...(table?.rows() ?? [])].flatMap((row): BenchCopy['beside'] => {
@@ -43,7 +52,7 @@ export function besideOf({ dossier, copy, listing }: Viewed): BenchCopy['beside'
     const words = `reference ${basename(cell('file'))}${known ? `, known by ${known}` : ''}`;
     return [{ file: cell('file'), side, what: 'reference', words }];
   });
-  return [...own, ...references];
+  return [...own, ...again, ...references];
 }
 
 /** Shows pictures beside and over each other in the millimetres of the card. */
@@ -141,7 +150,7 @@ export class Views {
     const beside = besideOf(viewed);
     const chosen = beside.find(({ file }) => file === of);
     if (!chosen) throw new Refused('not-found', `${of} is no picture to compare with.`);
-    const how = chosen.what === 'listing' ? 'specimen' : 'references';
+    const how = chosen.what === 'reference' ? 'references' : 'specimen';
     const all = beside.filter((one) => one.side === side && one.what === 'reference');
     const files = (how === 'specimen' ? [chosen] : all).map(({ file }) =>
       join(viewed.folder, file),
@@ -151,9 +160,9 @@ export class Views {
     );
     const sizeMm = sizeOf(viewed);
     const task: BenchTask = { do: 'compare', how, own, others, sizeMm };
-    const { comparison } = await this.#run(viewed, task);
+    const { comparison, other } = await this.#run(viewed, task);
     if (!comparison) throw new Refused('failed', 'The pictures could not be compared.');
-    return comparisonOnWire(comparison);
+    return comparisonOnWire(comparison, other && { ...other, name: basename(of) });
   }
 
   #fileOf(viewed: Viewed, of: string): string {

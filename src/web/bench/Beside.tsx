@@ -29,9 +29,10 @@ export function Beside({ work, face }: Props) {
     setBlinks(true);
     setOther((last) => !last);
   };
+  const names = [`${copy.id}, ${side}`, chosen.words] as const;
   const panes = [
-    { name: `${copy.id}, ${side}`, path: cardPath(copy.id, side) },
-    { name: chosen.words, path: cardPath(copy.id, side, wanted) },
+    { name: names[0], path: cardPath(copy.id, side) },
+    { name: names[1], path: cardPath(copy.id, side, wanted) },
   ].filter((_, k) => !blinks || k === (other ? 1 : 0));
   return (
     <>
@@ -62,7 +63,9 @@ export function Beside({ work, face }: Props) {
           Both are laid straight by their own outlines, and move as one.
         </span>
       </div>
-      {listed ? <Difference comparison={comparison.data} error={comparison.error} /> : null}
+      {listed ? (
+        <Difference {...{ face, names }} comparison={comparison.data} error={comparison.error} />
+      ) : null}
     </>
   );
 }

@@ -1,20 +1,25 @@
-import type { BenchComparison } from '../../contract/index.ts';
+import type { BenchComparison, BenchFace } from '../../contract/index.ts';
 import { Num } from '../marks/index.ts';
 import { capital } from '../words/index.ts';
+import { BesideMeasured } from './BesideMeasured.tsx';
 
 interface Props {
   readonly comparison: BenchComparison | undefined;
   readonly error: Error | null;
+  /** What was measured on the copy's own picture, and what both pictures are called. */
+  readonly face: BenchFace;
+  readonly names: readonly [own: string, other: string];
 }
 
 /** What differs between two pictures, and which of two explanations it speaks for. */
-export function Difference({ comparison, error }: Props) {
+export function Difference({ comparison, error, face, names }: Props) {
   if (error) return <p className="slip-note">{error.message}</p>;
   if (!comparison) return <p className="pending">They are being compared …</p>;
-  const { words, findings, cautions } = comparison;
+  const { words, findings, cautions, other } = comparison;
   return (
     <section className="dents">
       <p className="why">{words}</p>
+      {other ? <BesideMeasured now={face} other={other} names={names} /> : null}
       {findings.length > 0 ? (
         <>
           <h3>

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import type { BenchCopy, BenchFace, BenchMark } from '../../contract/index.ts';
+import { besideRows } from './besideRows.ts';
 import { sayFound, sayLeft, sayLimits, whereOn } from './tell.ts';
 
 const mark = (kind: string, state: BenchMark['state'] = 'open'): BenchMark => ({
@@ -75,4 +76,27 @@ it.each([
 it('names places on the card as they are seen', () => {
   expect(whereOn([60, 2], [63, 88])).toBe('upper right');
   expect(whereOn([31, 44], [63, 88])).toBe('middle');
+});
+
+it('sets what was measured on two pictures side by side, with the doubt of the difference', () => {
+  const framed = (left: number, sd: number): BenchFace => ({
+    ...face([mark('scratch'), mark('dent', 'rejected')]),
+    frame: {
+      corners: face([]).outline?.corners ?? [],
+      ...{ borders: { left, right: 3, top: 3, bottom: 3 }, rotation: 0, rotationSd: 0.1 },
+      bordersSd: { left: sd, right: 0.02, top: 0.02, bottom: 0.02 },
+      ...{ leftRight: [50, 50], topBottom: [50, 50], sd: [1, 1], byHand: false },
+    } as BenchFace['frame'],
+  });
+  const rows = besideRows(framed(3.1, 0.03), framed(3.4, 0.04));
+  expect(rows[0]).toEqual({
+    ...{ what: 'left border', now: '3.10 ± 0.03 mm', other: '3.40 ± 0.04 mm' },
+    ...{ difference: '−0.30 ± 0.05 mm', apart: true },
+  });
+  expect(rows.filter(({ apart }) => apart)).toHaveLength(1);
+  expect(rows.at(-1)).toMatchObject({ what: 'marks held for true', now: '1', other: '1' });
+  // A size that was only told is no measurement, and what one picture lacks is not compared.
+  expect(besideRows(framed(3, 0.1), face([])).map(({ what }) => what)).toEqual([
+    'marks held for true',
+  ]);
 });
