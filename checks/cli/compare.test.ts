@@ -56,6 +56,11 @@ describe('compare', () => {
   it.each([
     [['compare', 'a.jpg'], 'Name what to compare with'],
     [['compare', 'a.jpg', 'b.jpg', '--with', 'c.jpg', '--specimen'], 'one picture with one'],
+    [['compare', 'a.jpg', '--with', 'b.jpg', '--specimen', '--chart', 'c.json'], 'no colours'],
+    [
+      ['compare', 'a.jpg', '--with', 'b.jpg', '--chart', demo('desk/photos/hare-1/chart.json')],
+      'columns',
+    ],
     [['compare', 'nowhere.jpg', '--with', 'c.jpg'], 'nowhere.jpg'],
     [['compare', 'a.jpg', '--with', 'b.jpg', '--card', 'large'], '63x88'],
   ])('says what is wrong with %j', async (words, expected) => {

@@ -3,7 +3,9 @@ export { signsOf } from './alteration/signs.ts';
 export { signsAgainst } from './alteration/signs-against.ts';
 export {
   type ChartAnswer,
+  type Correction,
   chartColours,
+  correctionBy,
   type LeftOut,
   type Measured,
   type NoCorrection,

@@ -1,7 +1,9 @@
 import {
   type ChartAnswer,
   type ChartFound,
+  type Correction,
   chartColours,
+  correctionBy,
   differenceFrom,
   findChart,
   type Measured,
@@ -29,6 +31,12 @@ export function coloursBy(picture: Picture, chart: ChartFile): ChartColours {
   return { found, patches: chart.patches, grid };
 }
 
+/** What a chart that lies beside a card corrects its picture by, or why it does not. */
+export function correctionIn(picture: Picture, chart: ChartFile): Correction | { why: string } {
+  const found = placedOrWhy(picture, chart);
+  return 'why' in found ? found : correctionBy(picture, found.patches, found.covered);
+}
+
 /** The colours as the commands print them. */
 export function coloursJson({ found, patches: chart, grid }: ChartColours): object {
   const { patches, fit, leftOut } = found;
@@ -47,12 +55,21 @@ interface Placed {
 }
 
 /** Where each patch of a chart lies, those without a place found in the picture. */
-function placedIn(picture: Picture, { patches, columns, sizeMm }: ChartFile): Placed {
+function placedIn(picture: Picture, chart: ChartFile): Placed {
+  const placed = placedOrWhy(picture, chart);
+  if ('why' in placed) throw new WrongCall(placed.why);
+  return placed;
+}
+
+function placedOrWhy(
+  picture: Picture,
+  { patches, columns, sizeMm }: ChartFile,
+): Placed | { readonly why: string } {
   const sought = patches.flatMap(({ placed }, k) => (placed ? [] : [k]));
   if (columns === null) return { patches: patches.map(withPlace), covered: [], grid: null };
   const labs = sought.map((k) => patches[k]?.lab ?? null);
   const grid = findChart(picture, { columns, labs, sizeMm });
-  if ('why' in grid) throw new WrongCall(grid.why);
+  if ('why' in grid) return grid;
   const places = new Map(sought.map((k, i) => [k, grid.patches[i] as Patch]));
   return {
     patches: patches.map((patch, k) => places.get(k) ?? withPlace(patch)),

@@ -270,6 +270,7 @@ function addCompare(program: Command, terminal: Terminal, end: (exit: Exit) => v
     )
     .option('--card <size>', 'width and height of the card in mm, such as 63x88')
     .option('--dpi <number>', 'dots an inch of scans; else what the files state', dotsAnInch)
+    .option('--chart <file>', 'JSON file: a colour chart that lies beside the card in the pictures')
     .option('--json', 'print JSON')
     .action(async (files, options) =>
       end(await (await import('./commands/compare.ts')).compare(files, options, terminal)),

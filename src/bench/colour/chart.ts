@@ -66,7 +66,44 @@ export function chartColours(
   chart: readonly Patch[],
   covered: readonly number[] = [],
 ): ChartAnswer | NoCorrection {
-  const readings = chart.map(({ centrePx, sizePx }) => readPatch(picture, centrePx, sizePx));
+  const readings = readingsOf(picture, chart);
+  const by = correctionFrom(readings, chart, covered);
+  if ('why' in by) return by;
+  return {
+    patches: readings.map((reading) =>
+      reading === null || reading.blown >= BLOWN ? null : by.measure(reading),
+    ),
+    fit: by.fit,
+    leftOut: by.leftOut,
+  };
+}
+
+/** What a chart corrects the colours of its picture by. */
+export interface Correction extends Pick<ChartAnswer, 'fit' | 'leftOut'> {
+  /** The colour of a reading of the same picture, the correction's doubt carried along. */
+  readonly measure: (reading: Reading) => Measured;
+}
+
+/** The correction by the patches whose colour is known, for whatever else the picture shows. */
+export function correctionBy(
+  picture: Picture,
+  chart: readonly Patch[],
+  covered: readonly number[] = [],
+): Correction | NoCorrection {
+  return correctionFrom(readingsOf(picture, chart), chart, covered);
+}
+
+type Readings = readonly (Reading | null)[];
+
+function readingsOf(picture: Picture, chart: readonly Patch[]): Readings {
+  return chart.map(({ centrePx, sizePx }) => readPatch(picture, centrePx, sizePx));
+}
+
+function correctionFrom(
+  readings: Readings,
+  chart: readonly Patch[],
+  covered: readonly number[],
+): Correction | NoCorrection {
   const faults = readings.map((one, k) => (covered.includes(k) ? STRANGE_WHY : faultOf(one)));
   const leftOut: LeftOut[] = faults.flatMap((why, patch) => (why === null ? [] : [{ patch, why }]));
   let used = chart.flatMap(({ lab }, patch) =>
@@ -82,11 +119,7 @@ export function chartColours(
   const scale = Math.max(LEAST_SCALE, rootMeanSquare(left.flatMap(({ misfit }) => misfit)));
   const differences = left.map(({ difference }) => difference);
   return {
-    patches: readings.map((reading, patch) =>
-      reading === null || (faults[patch] !== null && reading.blown >= BLOWN)
-        ? null
-        : measured(fit, reading, scale),
-    ),
+    measure: (reading) => measured(fit, reading, scale),
     fit: {
       mean: differences.reduce((sum, one) => sum + one, 0) / differences.length,
       max: Math.max(...differences),

@@ -38,14 +38,31 @@ export function readPatch(
   if (x0 < 0 || y0 < 0 || x1 >= width || y1 >= height || x1 <= x0 || y1 <= y0) return null;
   const table = lightTable(picture);
   const channels = [0, 1, 2].map((c) => readChannel(picture, table, c, [x0, y0, x1, y1]));
-  const unit = Math.max(width, height) / 2;
   return {
     light: channels.map(({ mean }) => mean) as unknown as Three,
     sd: channels.map(({ sd }) => sd) as unknown as Three,
-    at: [(cx - (width - 1) / 2) / unit, (cy - (height - 1) / 2) / unit],
+    at: placeIn(picture, [cx, cy]),
     blown: Math.max(...channels.map(({ blown }) => blown)),
     uneven: Math.max(...channels.map(({ uneven }) => uneven)),
   };
+}
+
+/** A mean of light that was taken about a place elsewhere, over so many pixels that coding alone leaves a doubt. */
+export function readingOf(
+  light: Three,
+  picture: Pick<Picture, 'width' | 'height'>,
+  centrePx: readonly [number, number],
+): Reading {
+  const sd = light.map((mean) => CODING * stepAt(mean)) as unknown as Three;
+  return { light, sd, at: placeIn(picture, centrePx), blown: 0, uneven: 0 };
+}
+
+function placeIn(
+  { width, height }: Pick<Picture, 'width' | 'height'>,
+  [x, y]: readonly [number, number],
+): Reading['at'] {
+  const unit = Math.max(width, height) / 2;
+  return [(x - (width - 1) / 2) / unit, (y - (height - 1) / 2) / unit];
 }
 
 function readChannel(

@@ -2,9 +2,11 @@ import { ciede2000 } from '../colour/ciede2000.ts';
 import { labOfLight, type Three } from '../colour/spaces.ts';
 import type { PointMm, SizeMm } from '../geometry/points.ts';
 import type { Plane } from '../picture.ts';
-import { cardViewOf, type View, viewPointOf } from '../rectify/view.ts';
+import { cardViewOf, type View } from '../rectify/view.ts';
+import { type Charted, chartedOver } from './charted.ts';
 import { foretold, type PairOfLight } from './light-fit.ts';
-import { bandOf, boxMeans } from './planes.ts';
+import { type Means, meansOf, type OverPlaces, over, placesOf } from './places.ts';
+import { bandOf } from './planes.ts';
 import {
   detailOf,
   lightOf,
@@ -18,18 +20,13 @@ import type { Seen } from './seen.ts';
 import { strokeRatio } from './strokes.ts';
 import { correlation, tileShift } from './tile-shift.ts';
 
-/** A difference of two prints by places, and where it is largest. */
-export interface OverPlaces {
-  /** Root of the mean square over all places. */
-  readonly rms: number;
-  readonly worst: { readonly atMm: PointMm; readonly value: number };
-}
-
 /** How the second of two registered prints differs from the first. */
 export interface Features {
   readonly registration: Registration;
   /** Colour differences that no lamp explains, in CIEDE2000. */
   readonly colour: OverPlaces;
+  /** Colour differences as charts beside both cards correct them; null where one has none. */
+  readonly charted: Charted | null;
   /** Difference of detail (lines and text), 0 the same to 1 opposite. */
   readonly detail: OverPlaces;
   /** Logarithm of how much wider the second's dark strokes are; null where there are too few. */
@@ -51,23 +48,12 @@ export function featuresOf(a: Seen, b: Seen, sizeMm: SizeMm): Features | null {
   return {
     registration,
     colour: colourOver(first, second, view),
+    charted: chartedOver([a, first], [moved, second], view),
     detail: detailOver(detailOf(first, view), detailOf(second, view), view),
     strokes: strokeRatio(greyOf(first, view), greyOf(second, view), 4 * PX_PER_MM),
     sharpness: sharpnessOf(second, view) - sharpnessOf(first, view),
     plates: platesOf(first, second, view),
   };
-}
-
-/** Places 4 mm apart, 4 mm from the cut edge at least, so that wear of the rim is none of them. */
-function placesOf(
-  view: View,
-): readonly { readonly x: number; readonly y: number; readonly atMm: PointMm }[] {
-  const step = 4 * PX_PER_MM;
-  const places = [];
-  for (let y = step; y <= view.height - step; y += step)
-    for (let x = step; x <= view.width - step; x += step)
-      places.push({ x, y, atMm: viewPointOf(view, [x, y]) });
-  return places;
 }
 
 function colourOver(first: Float32Array, second: Float32Array, view: View): OverPlaces {
@@ -86,19 +72,6 @@ function colourOver(first: Float32Array, second: Float32Array, view: View): Over
   return over(places, (_, k) =>
     ciede2000(labOfLight(expected[k] as Three), labOfLight((pairs[k] as PairOfLight).second)),
   );
-}
-
-type Means = readonly [Float32Array, Float32Array, Float32Array];
-
-/** Means over 2 mm of each channel. */
-function meansOf(light: Float32Array, { width, height }: View): Means {
-  return [0, 1, 2].map((c) => {
-    const values = Float32Array.from(
-      { length: width * height },
-      (_, i) => light[3 * i + c] as number,
-    );
-    return boxMeans({ width, height, values }, PX_PER_MM);
-  }) as unknown as Means;
 }
 
 function detailOver(first: Plane, second: Plane, view: View): OverPlaces {
@@ -122,20 +95,6 @@ function hasTexture({ width, values }: Plane, x: number, y: number, half: number
     }
   const n = 4 * half * half;
   return squares / n - (sum / n) ** 2 > 0.03 ** 2;
-}
-
-function over<T extends { readonly atMm: PointMm }>(
-  places: readonly T[],
-  differenceAt: (place: T, k: number) => number,
-): OverPlaces {
-  let squares = 0;
-  let worst: OverPlaces['worst'] = { atMm: [0, 0], value: -1 };
-  places.forEach((place, k) => {
-    const value = differenceAt(place, k);
-    squares += value * value;
-    if (value > worst.value) worst = { atMm: place.atMm, value };
-  });
-  return { rms: Math.sqrt(squares / Math.max(1, places.length)), worst };
 }
 
 /** Logarithm of the energy of the finest lines over that of lines of half a millimetre. */

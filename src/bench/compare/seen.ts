@@ -1,3 +1,4 @@
+import type { Correction } from '../colour/chart.ts';
 import type { Defect } from '../defects.ts';
 import type { FaceAnswer } from '../examine/types.ts';
 import { type CardMap, cardMapOf } from '../geometry/card-map.ts';
@@ -14,6 +15,8 @@ export interface Seen {
   /** The size that was measured (by dots an inch), with its standard error; null where it was only told. */
   readonly measured: { readonly mm: readonly [number, number]; readonly sd: number } | null;
   readonly defects: readonly Defect[];
+  /** What a chart beside the card corrects the picture's colours by, where there is one. */
+  readonly chart?: Correction;
 }
 
 /** A measured face as comparisons take it, at the size told; null where its outline is not sure. */

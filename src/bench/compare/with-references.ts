@@ -1,5 +1,6 @@
 import type { SizeMm } from '../geometry/points.ts';
 import type { PrintProcess } from '../screen/screen.ts';
+import type { Charted } from './charted.ts';
 import { type Features, featuresOf } from './features.ts';
 import { type Comparison, type Finding, notRegistered } from './finding.ts';
 import {
@@ -11,6 +12,7 @@ import {
   TRIED,
   together,
 } from './likelihood-ratio.ts';
+import type { OverPlaces } from './places.ts';
 import { screenFindings } from './screens.ts';
 import type { Seen } from './seen.ts';
 import { sentenceOf } from './words.ts';
@@ -36,6 +38,7 @@ const COLOUR: Family = {
   same: { mean: Math.log(1.5), kappa: 1, nu: 3, sd: 0.5 },
   other: { mean: Math.log(3.6), kappa: 1, nu: 3, sd: 0.7 },
 };
+const CHARTED: Family = { ...COLOUR, what: 'colour: by the charts in both pictures, CIEDE2000' };
 const DETAIL: Family = {
   what: 'line and text: share of detail',
   same: { mean: Math.log(0.2), kappa: 1, nu: 3, sd: 0.5 },
@@ -98,7 +101,7 @@ export function compareWithReferences(
     words: sentenceOf(log10Lr, BETWEEN),
     cautions: [
       ...(usable.length > 0
-        ? cautionsOf(references.length, usable.length)
+        ? [...colourCautions(usable, faces), ...cautionsOf(references.length, usable.length)]
         : ['No face was laid on another: the print process was compared alone.']),
       ...(screens.length > 0 && prints.references.length === 1
         ? ['With one scan of a reference nobody knows how its screens vary: that carries little.']
@@ -118,8 +121,8 @@ function faceFindings(
   );
   const strokes = (all: readonly Features[]) => all.flatMap((one) => one.strokes ?? []);
   return [
-    overPlaces(COLOUR, 'colour', usable, known),
-    overPlaces(DETAIL, 'detail', usable, known),
+    colour(usable, known),
+    overPlaces(DETAIL, detailsOf(usable), detailsOf(known)),
     signed(
       SHARPNESS,
       usable.map(({ sharpness }) => sharpness),
@@ -131,23 +134,41 @@ function faceFindings(
   ];
 }
 
+/** By charts where the copy and a reference have one, and then by these pairs alone. */
+function colour(usable: readonly Features[], known: readonly Features[]): Finding {
+  const charted = chartedAmong(usable);
+  if (charted.length > 0) return overPlaces(CHARTED, charted, chartedAmong(known));
+  const lit = (all: readonly Features[]) => all.map((one) => one.colour);
+  return overPlaces(COLOUR, lit(usable), lit(known));
+}
+
+function chartedAmong(all: readonly Features[]): readonly Charted[] {
+  return all.flatMap(({ charted }) => charted ?? []);
+}
+
+function detailsOf(all: readonly Features[]): readonly OverPlaces[] {
+  return all.map(({ detail }) => detail);
+}
+
 function overPlaces(
   family: Family,
-  key: 'colour' | 'detail',
-  against: readonly Features[],
-  among: readonly Features[],
+  against: readonly (OverPlaces & Partial<Pick<Charted, 'noise'>>)[],
+  among: readonly OverPlaces[],
 ): Finding {
-  const logs = against.map((features) => Math.log(features[key].rms + 1e-6));
-  const value = mean(logs);
-  const strongest = against.reduce((a, b) => (b[key].worst.value > a[key].worst.value ? b : a));
-  const pairs = thinned(among.map((features) => Math.log(features[key].rms + 1e-6)));
+  const value = mean(against.map(({ rms }) => Math.log(rms + 1e-6)));
+  const strongest = against.reduce((a, b) => (b.worst.value > a.worst.value ? b : a));
+  const pairs = thinned(among.map(({ rms }) => Math.log(rms + 1e-6)));
+  const { mean: usual, sd } = learned(family.same, pairs);
+  // A copy that is more alike than the references are among themselves is not less alike for it.
+  const weighed = Math.max(value, usual);
+  // The doubt of a correction is shared by all places, and so by their mean.
+  const noise = mean(against.map(({ noise: own }) => own ?? 0));
   return {
     what: family.what,
-    whereMm: strongest[key].worst.atMm,
+    whereMm: strongest.worst.atMm,
     difference: Math.exp(value),
-    sd: Math.exp(value) * learned(family.same, pairs).sd,
-    // A copy that is more alike than the references are among themselves is not less alike for it.
-    log10Lr: ratio(family, Math.max(value, learned(family.same, pairs).mean), pairs, 0),
+    sd: Math.hypot(Math.exp(value) * sd, noise),
+    log10Lr: ratio(family, weighed, pairs, noise * Math.exp(-weighed)),
   };
 }
 
@@ -215,6 +236,22 @@ function sizes(copy: Seen, references: readonly Seen[]): readonly Finding[] {
 
 function mean(values: readonly number[]): number {
   return values.reduce((a, b) => a + b, 0) / values.length;
+}
+
+/** What colour rests on, and without a chart how little it says. */
+function colourCautions(usable: readonly Features[], faces: readonly Finding[]): readonly string[] {
+  const charted = chartedAmong(usable);
+  if (charted.length > 0) {
+    const noise = mean(charted.map((one) => one.noise)).toFixed(1);
+    return [
+      `Colours were corrected by the charts in the copy’s picture and in ${charted.length} of the references’; what these leave open, ${noise} in CIEDE2000, is reckoned with.`,
+    ];
+  }
+  const own = faces.find(({ what }) => what === COLOUR.what)?.log10Lr ?? 0;
+  const says = (10 ** Math.abs(own)).toFixed(1);
+  return [
+    `No chart lies beside the card in both pictures: lamp and camera are taken out by what all places share, so that an ink which is off alike everywhere does not show. Colour says no more than ${says} to one here.`,
+  ];
 }
 
 function cautionsOf(given: number, usable: number): readonly string[] {

@@ -14,6 +14,8 @@ import {
   seenAt,
   signsAgainst,
 } from '../../bench/index.ts';
+import { correctionIn } from '../chart-colours.ts';
+import { type ChartFile, chartIn } from '../chart-file.ts';
 import { defectJson, signJson } from '../examine/answer.ts';
 import { cardIn, dpiOf } from '../examine/job.ts';
 import { writeJson } from '../json.ts';
@@ -28,6 +30,7 @@ export interface CompareOptions {
   readonly other?: readonly string[];
   readonly specimen?: boolean;
   readonly card?: string;
+  readonly chart?: string;
   readonly dpi?: number;
   readonly json?: boolean;
 }
@@ -45,6 +48,8 @@ export async function compare(
   if (against.length === 0) throw new WrongCall('Name what to compare with: --with PICTURE.');
   if (options.specimen && (files.length !== 1 || against.length !== 1))
     throw new WrongCall('For one specimen compare one picture with one: PICTURE --with PICTURE.');
+  if (options.specimen && options.chart !== undefined)
+    throw new WrongCall('For one specimen no colours are compared: leave out --chart.');
   const comparison = options.specimen
     ? await ofOneSpecimen(files, against, options)
     : await withReferences(files, against, options);
@@ -71,8 +76,9 @@ async function withReferences(
   against: readonly string[],
   options: CompareOptions,
 ): Promise<Compared> {
-  const copies = await allSeen(files, options);
-  const references = await allSeen(against, options);
+  const chart = options.chart === undefined ? null : await gridIn(options.chart);
+  const copies = await allSeen(files, options, chart);
+  const references = await allSeen(against, options, chart);
   const prints = { copy: printsIn(copies), references: printsIn(references) };
   const faces = facesIn(copies);
   const others = facesIn(references);
@@ -83,8 +89,10 @@ async function withReferences(
   const copy = best.registered ? each[found.indexOf(best)] : null;
   const own = copies.find(({ face }) => face === copy)?.measured;
   const known = references.flatMap(({ measured }) => measured ?? []);
+  const unlit = [...copies, ...references].flatMap(({ unlit }) => unlit ?? []);
   return {
     ...best,
+    cautions: [...best.cautions, ...unlit],
     signs: copy && own ? signsAgainst(own, known, sizeMm) : [],
     marks: copy ? marksAgainst(copy, others, sizeMm) : [],
   };
@@ -103,6 +111,8 @@ interface Shown {
   readonly face: Seen | null;
   readonly measured: FaceAnswer | null;
   readonly print: PrintProcess | null;
+  /** Why the chart that was told corrects nothing here. */
+  readonly unlit: string | null;
 }
 
 const facesIn = (all: readonly Shown[]) => all.flatMap(({ face }) => face ?? []);
@@ -116,13 +126,18 @@ const PIECES_MM: SizeMm = [63, 88];
 async function allSeen(
   files: readonly string[],
   options: CompareOptions,
+  chart: ChartFile | null = null,
 ): Promise<readonly Shown[]> {
   const seen: Shown[] = [];
-  for (const file of files) seen.push(await seenIn(file, options));
+  for (const file of files) seen.push(await seenIn(file, options, chart));
   return seen;
 }
 
-async function seenIn(file: string, options: CompareOptions): Promise<Shown> {
+async function seenIn(
+  file: string,
+  options: CompareOptions,
+  chart: ChartFile | null,
+): Promise<Shown> {
   const told = options.card === undefined ? null : cardIn(options.card);
   const { picture } = await pictureIn(file);
   const dpi = options.dpi === undefined ? picture.dpi : dpiOf(options.dpi);
@@ -130,11 +145,24 @@ async function seenIn(file: string, options: CompareOptions): Promise<Shown> {
   if (dpi !== null && (longer / dpi) * 25.4 < PIECE_MM) {
     const print = printProcessOf(picture, dpi);
     if ('why' in print) throw new WrongCall(`${file}: ${print.why}`);
-    return { face: null, measured: null, print };
+    return { face: null, measured: null, print, unlit: null };
   }
   const { face, measured } = faceIn(file, picture, told, dpi);
   const print = printProcessOf(cardAlone(picture, face.map.corners), dpi);
-  return { face, measured, print: 'why' in print ? null : print };
+  const correction = chart && correctionIn(picture, chart);
+  const corrected = correction && !('why' in correction) ? { chart: correction } : {};
+  const unlit = correction && 'why' in correction ? `${file}: ${correction.why}` : null;
+  const shown = { measured, print: 'why' in print ? null : print, unlit };
+  return { face: { ...face, ...corrected }, ...shown };
+}
+
+/** A chart whose places are looked for in each picture. */
+async function gridIn(file: string): Promise<ChartFile> {
+  const chart = await chartIn(file);
+  if (chart.columns !== null) return chart;
+  throw new WrongCall(
+    `${file}: the chart is looked for in each picture; leave out "centre_px" and "size_px", and say in how many "columns" its patches stand.`,
+  );
 }
 
 function faceIn(
