@@ -132,6 +132,30 @@ describe('a chart that is not whole', () => {
     expect(quantile(off, 0.5)).toBeLessThan(0.5);
   });
 
+  it('is told by its other half where something of one colour lies over the first', () => {
+    const shot = shotOf(44);
+    const answer = answerOf(covered(shot, 800, 1000, 105));
+    // Four columns of three rows lie beneath, and the edge runs through a fifth.
+    const missing = [0, 1, 2, 3, 4].flatMap((column) => [column, column + 9, column + 18]);
+    const known = answer.leftOut.map(({ patch }) => patch).filter((patch) => patch < 27);
+    expect(known).toEqual(missing.sort((a, b) => a - b));
+    expect(answer.leftOut[0]?.why).toContain('something lies over them');
+    // Fitted with those that are covered it was 15; twelve patches are few, so that 2 are allowed.
+    expect(answer.fit.mean).toBeLessThan(2);
+  });
+
+  it('is refused where its patches agree with no one lamp', () => {
+    const shot = shotOf(45);
+    const chart = chartOf(shot);
+    const labs = chart.map(({ lab }) => lab).filter((lab) => lab !== null);
+    // Another chart: each patch is told the colour of one seven places on.
+    const other = chart.map((patch, k) =>
+      patch.lab ? { ...patch, lab: labs[(k + 7) % labs.length] ?? null } : patch,
+    );
+    const answer = chartColours(shot.picture, other);
+    expect(answer).toHaveProperty('why', expect.stringMatching(/it is another chart|can be used/));
+  });
+
   it('says which are blown out and what to photograph again', () => {
     const blown = covered(shotOf(42), 1600, 380, 255);
     const answer = chartColours(blown.picture, chartOf(blown));

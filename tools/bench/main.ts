@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { cpus, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
+import { COPIES_AIM, timedCopies, timedFaces, WHOLE_AIM, wholePhoto } from './pictures.ts';
 import { timed } from './run.ts';
 import { sequencedByJags, sequencedHere } from './sequence.ts';
 import {
@@ -16,7 +17,12 @@ import {
 } from './sizes.ts';
 import { yardstick } from './yardstick.ts';
 
-const { values } = parseArgs({ options: { large: { type: 'boolean', default: false } } });
+const { values } = parseArgs({
+  options: {
+    large: { type: 'boolean', default: false },
+    pictures: { type: 'boolean', default: false },
+  },
+});
 const DEMO = join(import.meta.dirname, '..', '..', 'demo', 'dossier');
 const yard = yardstick();
 const inYards = (ms: number) => `${(ms / yard).toFixed(2)} yd`;
@@ -86,9 +92,35 @@ function sequence(folder: string): void {
   if (!(errors < 4)) process.exitCode = 1;
 }
 
-line(['printings / claims', 'read', 'date', 'from disk', '', 'peak', 'error', 'aim']);
-const folder = mkdtempSync(join(tmpdir(), 'printlore-bench-'));
-try {
+/** What measuring pictures takes, beside OpenCV where there is one. */
+async function pictures(folder: string): Promise<void> {
+  console.log(
+    '\nOne face measured, once decoded (OpenCV: its basics in one thread, which find less):',
+  );
+  for (const { kind, hereMs, witnessMs } of timedFaces()) {
+    const beside = witnessMs
+      ? `OpenCV ${ms(witnessMs)}, ratio ${(hereMs / witnessMs).toFixed(2)}`
+      : 'OpenCV is not installed here: not compared';
+    console.log(`${kind}: ${ms(hereMs)} (${inYards(hereMs)}); ${beside}`);
+  }
+  const { megapixels, decodeMs, measureMs, stepMs, peakMb } = await wholePhoto(folder);
+  console.log(
+    `A photo of ${megapixels.toFixed(0)} megapixels, cold: decoded in ${ms(decodeMs)}, measured in ${ms(measureMs)}, peak ${peakMb.toFixed(0)} MB, aim ${WHOLE_AIM.peakMb} MB`,
+  );
+  console.log(
+    `A step of its moved outline: median ${ms(stepMs)} (${inYards(stepMs)}), aim ${ms(WHOLE_AIM.stepMs)}`,
+  );
+  const { oneByOneMs, twoAtOnceMs } = timedCopies();
+  const share = (twoAtOnceMs / oneByOneMs).toFixed(2);
+  console.log(
+    `Four copies: one after the other ${ms(oneByOneMs)}, two at once ${ms(twoAtOnceMs)}; ${share} of it, aim ${COPIES_AIM}`,
+  );
+  if (!(peakMb < WHOLE_AIM.peakMb)) process.exitCode = 1;
+}
+
+/** What dating takes, from dossiers on disk to one changed claim. */
+function dates(folder: string): void {
+  line(['printings / claims', 'read', 'date', 'from disk', '', 'peak', 'error', 'aim']);
   for (const one of values.large ? [...USUAL, LARGE] : USUAL) size(one, written(one, folder));
   changes(folder);
   edits(folder);
@@ -97,6 +129,12 @@ try {
   const check = timed(['bin/printlore.js', 'check', join(folder, '12')], 5);
   console.log(`\nprintlore --help ${help.toFixed(0)} ms (${inYards(help)})`);
   console.log(`printlore check, 12 printings ${check.toFixed(0)} ms (${inYards(check)})`);
+}
+
+const folder = mkdtempSync(join(tmpdir(), 'printlore-bench-'));
+try {
+  if (!values.pictures) dates(folder);
+  await pictures(folder);
 } finally {
   rmSync(folder, { recursive: true });
 }

@@ -109,6 +109,9 @@ function correctionFrom(
   let used = chart.flatMap(({ lab }, patch) =>
     lab && faults[patch] === null ? [{ patch, lab, reading: readings[patch] as Reading }] : [],
   );
+  const alike = alikeOnes(used);
+  leftOut.push(...alike.map((patch) => ({ patch, why: ALIKE_WHY })));
+  used = used.filter(({ patch }) => !alike.includes(patch));
   if (used.length < FEWEST) return tooFew(used.length, leftOut);
   const strange = strangeOnes(used);
   leftOut.push(...strange.map((patch) => ({ patch, why: STRANGE_WHY })));
@@ -118,12 +121,11 @@ function correctionFrom(
   const left = predictedByOthers(used, fit);
   const scale = Math.max(LEAST_SCALE, rootMeanSquare(left.flatMap(({ misfit }) => misfit)));
   const differences = left.map(({ difference }) => difference);
+  const mean = differences.reduce((sum, one) => sum + one, 0) / differences.length;
+  if (mean > MOST_MISFIT) return noOneLight(mean, leftOut);
   return {
     measure: (reading) => measured(fit, reading, scale),
-    fit: {
-      mean: differences.reduce((sum, one) => sum + one, 0) / differences.length,
-      max: Math.max(...differences),
-    },
+    fit: { mean, max: Math.max(...differences) },
     leftOut: leftOut.sort((a, b) => a.patch - b.patch),
   };
 }
@@ -146,8 +148,37 @@ function tooFew(count: number, leftOut: readonly LeftOut[]): NoCorrection {
   };
 }
 
+/** Mean misfit in CIEDE2000 from which patches are said to agree on nothing. Judgement, no source. */
+const MOST_MISFIT = 8;
+
+function noOneLight(mean: number, leftOut: readonly LeftOut[]): NoCorrection {
+  return {
+    why: `The patches agree with no one lamp and camera: each predicted by the others is off by ${mean.toFixed(0)} in CIEDE2000 on average. Part of the chart is covered or in glare, it is another chart, or the places told are wrong: photograph the whole chart again, uncovered and evenly lit.`,
+    leftOut,
+  };
+}
+
 interface Used extends Known {
   readonly patch: number;
+}
+
+/** So many patches that show one colour though theirs lie so far apart (CIEDE2000) are covered. Judgement, no source. */
+const COVERED = { others: 3, apart: 15, light: 0.06 };
+
+const ALIKE_WHY =
+  'it shows the same colour as other patches whose colours are far from its own: something lies over them';
+
+/** Patches that show the colour of what lies over several of them. */
+function alikeOnes(used: readonly Used[]): readonly number[] {
+  const together = (one: Used, other: Used) =>
+    showAlike(one.reading, other.reading) && ciede2000(one.lab, other.lab) > COVERED.apart;
+  return used
+    .filter((one) => used.filter((other) => together(one, other)).length >= COVERED.others)
+    .map(({ patch }) => patch);
+}
+
+function showAlike({ light: a }: Reading, { light: b }: Reading): boolean {
+  return a.every((one, c) => Math.abs(one - (b[c] as number)) < COVERED.light * one + 0.002);
 }
 
 /** Patches that disagree with a fit in which those that misfit pull less. */

@@ -39,13 +39,19 @@ export function troubleOf(
     readonly blur: number;
   },
 ): Trouble {
-  const what = whatOf(reduced, seen);
-  return { what, words: WORDS[what] };
+  const light = lightOf(reduced);
+  const what = whatOf(reduced, light, seen);
+  // What is white without detail may be the card's rim or the ground beyond it: nobody can tell.
+  const alsoWhite = what === 'cut-off' && light.white > MUCH_WHITE;
+  return { what, words: alsoWhite ? `${WORDS[what]} ${WORDS['blown-out']}` : WORDS[what] };
 }
 
-function whatOf(reduced: Reduced, seen: Parameters<typeof troubleOf>[1]): OutlineTrouble {
+function whatOf(
+  reduced: Reduced,
+  { white, brightness }: ReturnType<typeof lightOf>,
+  seen: Parameters<typeof troubleOf>[1],
+): OutlineTrouble {
   if (seen.two) return 'two-cards';
-  const { white, brightness } = lightOf(reduced);
   if (brightness < DARK) return 'too-dark';
   if (seen.cutOff) return 'cut-off';
   if (white > MUCH_WHITE) return 'blown-out';
