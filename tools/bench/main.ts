@@ -95,7 +95,7 @@ function sequence(folder: string): void {
 /** What measuring pictures takes, beside OpenCV where there is one. */
 async function pictures(folder: string): Promise<void> {
   console.log(
-    '\nOne face measured, once decoded (OpenCV: its basics in one thread, which find less):',
+    '\nOne face measured, once decoded, in processor time (OpenCV: its basics in one thread, which find less):',
   );
   for (const { kind, hereMs, witnessMs } of timedFaces()) {
     const beside = witnessMs

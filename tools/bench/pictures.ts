@@ -8,7 +8,7 @@ const PHOTOS = join(ROOT, 'demo', 'dossier', 'desk', 'photos');
 const COPIES = [1, 2, 3, 4].map((n) => join(PHOTOS, `hare-${n}`));
 const SCAN = join(ROOT, 'checks', 'fixtures', 'bench', 'pictures', 'scan-bronze-300', 'front.jpg');
 
-/** Milliseconds of a face once decoded, and of OpenCV's basics on it in the same run; undefined where it is not installed. */
+/** Milliseconds of processor time of a face once decoded, and of OpenCV's basics on it in the same run; undefined where it is not installed. */
 export interface FaceTimes {
   readonly kind: 'photo' | 'scan';
   readonly hereMs: number;
