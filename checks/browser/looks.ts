@@ -1,8 +1,8 @@
 /**
- * Takes a picture of every screen, wide and narrow, light and dark, and of the bench on paper, for
- * a person to look at: `npx tsx checks/browser/looks.ts [ADDRESS] [bench]` writes them to
- * test-output/looks. Without an address the made-up dossier is shown, at the bench the demo's
- * copies; with `bench` nothing but the bench.
+ * Takes a picture of every screen, wide and narrow, light and dark, and of bench and desk on
+ * paper, for a person to look at: `npx tsx checks/browser/looks.ts [ADDRESS] [bench]` writes them to
+ * test-output/looks. Without an address the made-up dossier is shown, at bench and desk the
+ * demo's copies; with `bench` nothing but the bench.
  */
 import { cpSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -14,6 +14,19 @@ import { serveStage } from './stage/serve.ts';
 
 const OUT = 'test-output/looks';
 const COPY = 'hare-1';
+/** Screens of counting and deciding, which the demo's desk fills. */
+const DESK: readonly (readonly [name: string, hash: string, drawn: string])[] = [
+  ['population', '#/population', 'svg.course'],
+  ['labels', '#/population/labels', '.label-item'],
+  ['prices', '#/prices', '.price-list tbody tr'],
+  ['prices-page', '#/prices/gb-first', '.price-figure svg'],
+  ['decide', '#/decide', '.advised-copy'],
+  ['decide-copy', `#/decide/${COPY}`, '.ways tbody tr'],
+  ['identify', `#/identify/${COPY}`, '.look-at'],
+  ['key', '#/key', '.couplets li'],
+  ['wants', '#/wants', '.wants tbody tr'],
+  ['listing', '#/listing', '.listing-form'],
+];
 const SCREENS: readonly (readonly [string, string])[] = [
   ['chronology', ''],
   ['printings', '#/printings'],
@@ -89,6 +102,23 @@ async function walkBench(page: Page, url: string, look: string): Promise<void> {
   await shoot(page, `${look}-bench-corners`);
 }
 
+async function walkDesk(page: Page, url: string, look: string): Promise<void> {
+  for (const [name, hash, drawn] of DESK) {
+    await page.goto(`${url}${hash}`);
+    await page.waitForSelector(drawn, { timeout: 60_000 });
+    await shoot(page, `${look}-${name}`);
+    if (look === 'wide-light')
+      await page.pdf({ path: join(OUT, `${name}.pdf`), format: 'A4', printBackground: true });
+  }
+  await page.getByLabel('The seller’s own words').fill('Lebre do Sino da Maré prateada, nº 31');
+  await page.getByLabel('Price asked').fill('540');
+  await page.getByLabel('Currency').fill('BRL');
+  await page.getByLabel('From').fill('BR');
+  await page.getByRole('button', { name: 'Weigh it' }).click();
+  await page.waitForSelector('.candidates li', { timeout: 60_000 });
+  await shoot(page, `${look}-listing-weighed`);
+}
+
 /** The bench on paper, as a PDF. */
 async function printBench(page: Page, url: string): Promise<void> {
   await page.goto(`${url}#/bench/${COPY}`);
@@ -128,6 +158,7 @@ for (const [size, width, height] of [
     page.on('pageerror', (error) => process.stderr.write(`${error.message}\n`));
     const look = `${size}-${colorScheme}`;
     if (!onlyBench) await walk(page, given ?? stage?.url ?? '', look);
+    if (!onlyBench) await walkDesk(page, given ?? demo?.url ?? '', look);
     await walkBench(page, given ?? demo?.url ?? '', look);
     if (look === 'wide-light') await printBench(page, given ?? demo?.url ?? '');
     await page.close();

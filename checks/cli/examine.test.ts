@@ -1,6 +1,6 @@
 import { copyFileSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import sharp from 'sharp';
 import { afterAll, describe, expect, it } from 'vitest';
@@ -162,6 +162,23 @@ describe('examine with a folder', () => {
     expect(out).toContain('Grade on the scale “assay”');
     expect(out.replaceAll('\n', ' ')).toContain('One more look that would change it most: ');
     expect(out).toContain('As the seller wrote');
+    const kept = join(dossier, 'desk', 'examinations', 'bronze-1.json');
+    mkdirSync(dirname(kept), { recursive: true });
+    const byHand = { hand: {}, marks: [{ id: 'urn:a' }], of_mine: 'loupe, by daylight' };
+    writeFileSync(kept, JSON.stringify(byHand));
+    const words = ['examine', dossier, '--copy', 'bronze-1', '--json', '--write'];
+    const { out: json, err } = await answerTo(words);
+    expect(err).toContain('Written: desk/examinations/bronze-1.json');
+    const { machine, grade, ...rest } = JSON.parse(readFileSync(kept, 'utf8'));
+    expect(rest).toEqual(byHand);
+    const { front, grade: printed } = JSON.parse(json);
+    expect([machine.front, grade]).toEqual([front, printed]);
+    expect(machine.measured_at).toMatch(/^\d{4}-\d\d-\d\dT/);
+    writeFileSync(kept, '{"marks": [');
+    const refused = await answerTo(words);
+    expect([refused.exit, readFileSync(kept, 'utf8')]).toEqual([2, '{"marks": [']);
+    expect(refused.err).toContain('is no JSON object');
+    rmSync(kept);
   });
 
   it('measures the moved lamp of a folder beside the faces', async () => {
@@ -256,6 +273,7 @@ describe('examine with a folder', () => {
     [[dossier, '--copy', '../bronze-1'], 'is no id of a copy'],
     [[dossier, '--copy', 'other'], 'there is no such file or folder'],
     [[photos, scan], 'takes the place of FRONT and BACK'],
+    [[scan, '--write'], '--write needs DOSSIER and --copy'],
   ])('refuses %j', async (words, why) => {
     const { exit, err } = await answerTo(['examine', ...words]);
     expect(exit).toBe(2);

@@ -235,6 +235,7 @@ function addPictures(program: Command, terminal: Terminal, end: (exit: Exit) => 
     )
     .option('--copy <id>', 'a copy of the dossier that is named in place of FRONT')
     .option('--out <folder>', 'draw what was found, to scale, as SVG into this folder')
+    .option('--write', 'with --copy: keep what was measured in desk/examinations')
     .option('--jobs <file>', 'many copies, one JSON object a line, answered in the same order')
     .option('--json', 'print JSON')
     .action(async (front, back, options) =>

@@ -36,6 +36,14 @@ function eachSide(value: unknown): EachSide {
   return { ...(isCorners(front) ? { front } : {}), ...(isCorners(back) ? { back } : {}) };
 }
 
+/**
+ * The examination with what was measured anew in the place of what stood there, the grade beside it
+ * as decisions read it; hands' work and all else are kept.
+ */
+export function withMeasured(document: unknown, machine: object, grade: object): string {
+  return `${JSON.stringify({ ...objectOf(document), machine, grade }, null, 1)}\n`;
+}
+
 function objectOf(value: unknown): Readonly<Record<string, unknown>> {
   return typeof value === 'object' && value !== null && !Array.isArray(value) ? { ...value } : {};
 }

@@ -5,6 +5,7 @@ import { reasonOf } from '../dossier.ts';
 import { answerOf } from '../examine/answer.ts';
 import { cardIn, dpiOf, type Job, type RakingFile } from '../examine/job.ts';
 import { answersTo } from '../examine/jobs.ts';
+import { keepExamination } from '../examine/keep.ts';
 import { ALONE, type Around, type Measured, measured } from '../examine/measure.ts';
 import { copyFolder, lampsIn } from '../examine/of-copy.ts';
 import { photosIn } from '../examine/photos.ts';
@@ -24,6 +25,7 @@ export interface ExamineOptions {
   readonly json?: boolean;
   readonly jobs?: string;
   readonly out?: string;
+  readonly write?: boolean;
 }
 
 /**
@@ -37,6 +39,8 @@ export async function examine(
   terminal: Terminal,
 ): Promise<0 | 1> {
   if (options.jobs !== undefined) return jobsIn(options.jobs, front, terminal);
+  if (options.write && (options.copy === undefined || front === undefined))
+    throw new WrongCall('--write needs DOSSIER and --copy: of which copy is it?');
   const [low] = options.copy === undefined ? (options.raking ?? []).map(rakingIn) : [];
   const first = front ?? low?.file;
   if (first === undefined) throw new WrongCall('A picture of the front is wanted, or --jobs.');
@@ -45,8 +49,11 @@ export async function examine(
   const one = await measuredOr(job, { ...around, say: steps.say });
   steps.end();
   for (const note of one.notes) terminal.say(`${note}\n`);
-  if (options.json) await writeJson(answerOf(one), terminal);
+  const answer = answerOf(one);
+  if (options.json) await writeJson(answer, terminal);
   else await terminal.write(examinationReport(one, terminal.width));
+  if (options.write && options.copy !== undefined && front !== undefined)
+    terminal.say(`Written: ${await keepExamination(front, options.copy, answer)}\n`);
   const { front: face, back: other } = one.examination;
   if (options.out !== undefined) {
     const drawn = [await writeFindings(options.out, 'front', face, one.front)];

@@ -14,6 +14,14 @@ import { processJson } from '../process-json.ts';
 import type { Measured } from './measure.ts';
 
 /** An examination as `examine --json` prints it. */
+export interface ExaminationJson {
+  readonly grade: object;
+  readonly printing?: object;
+  readonly ms: object;
+  readonly [part: string]: unknown;
+}
+
+/** An examination as `examine --json` prints it. */
 export function answerOf({
   examination,
   relief,
@@ -22,7 +30,7 @@ export function answerOf({
   front,
   back,
   ...more
-}: Measured): object {
+}: Measured): ExaminationJson {
   const { grade } = examination;
   return {
     front: faceJson(examination.front, front),

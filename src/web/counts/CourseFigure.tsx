@@ -76,7 +76,8 @@ function Line({ one, at, services, falls, scale, top }: LineProps) {
         : [],
     ),
   );
-  const said = (day: number) => sayEdtf(reports.find((report) => report.day === day)?.as_of ?? '');
+  const told = (count: number, day: number) =>
+    `${services[at]?.title}, as of ${sayEdtf(reports.find((report) => report.day === day)?.as_of ?? '')}: ${others.length > 0 ? 'about ' : ''}${Math.round(count)} graded.`;
   return (
     <g className={`service s${at % 3}`}>
       {others.length > 0 && total > 0 ? (
@@ -88,9 +89,8 @@ function Line({ one, at, services, falls, scale, top }: LineProps) {
       <path className="line" d={course.line} />
       {course.dots.map(({ x, y, count, day }) => (
         <g key={day}>
-          <circle className="dot" cx={x} cy={y} r="2.2">
-            <title>{`${Math.round(count)} as of ${said(day)}`}</title>
-          </circle>
+          <circle className="dot" cx={x} cy={y} r="2.2" />
+          <circle className="reach" cx={x} cy={y} r="9" data-why={told(count, day)} />
           {fell.has(day) ? (
             <path className="slips" d={`M${x - 4} ${y - 12}l8 8m0 -8l-8 8`} />
           ) : null}

@@ -18,7 +18,14 @@ export function PasteReport({ services }: { readonly services: readonly Counting
   const [text, setText] = useState('');
   const [read, setRead] = useState<{ of: ReportRequest; report: ReportRead }>();
   const [trouble, setTrouble] = useState('');
-  if (services.length === 0) return null;
+  if (services.length === 0)
+    return (
+      <p className="empty">
+        A report is read by the grades of its service: enter the services in services.csv first,
+        with id, title, grades from the worst to the best, and the lowest grade that counts as a top
+        one.
+      </p>
+    );
   const of = { service: service || (services[0]?.id ?? ''), as_of: asOf, text };
   const isDay = parseEdtf(asOf).ok;
   const ask = () => {

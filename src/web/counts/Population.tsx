@@ -35,7 +35,7 @@ export function PopulationScreen() {
       title="Population"
       lead={
         data.on === null
-          ? 'No report of a grading service yet: paste one among the labels.'
+          ? 'No report of a grading service yet: paste one under “Labels, reports and letters”.'
           : `As of ${sayDay(dayFrom(data.on))}. ${NO_COUNT}`
       }
     >

@@ -74,7 +74,7 @@ interface StackedProps {
   readonly fell: boolean;
 }
 
-function Stacked({ bar, service: { grades, top }, thick, fell }: StackedProps) {
+function Stacked({ bar, service: { title, grades, top }, thick, fell }: StackedProps) {
   const { x, blocks, as_of, doubt, y } = bar;
   return (
     <g>
@@ -87,9 +87,8 @@ function Stacked({ bar, service: { grades, top }, thick, fell }: StackedProps) {
           width={thick}
           height={Math.max(0.5, height - 0.6)}
           fillOpacity={grade >= top ? 1 : 0.1 + (0.45 * grade) / Math.max(1, top)}
-        >
-          <title>{`${grades[grade]}: ${Math.round(count)} as of ${sayEdtf(as_of)}`}</title>
-        </rect>
+          data-why={`${title}, as of ${sayEdtf(as_of)}: ${doubt ? 'about ' : ''}${Math.round(count)} graded ${grades[grade]}.`}
+        />
       ))}
       {doubt ? (
         <path className="agrees" d={`M${x - 3} ${doubt[0]}h6m-3 0V${doubt[1]}m-3 0h6`} />

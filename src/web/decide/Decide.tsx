@@ -33,11 +33,13 @@ export function Decide() {
       <SupposedNote />
       {answer ? (
         <>
-          <ul className="advised">
-            {answer.copies.map((copy) => (
-              <Row key={copy.id} copy={copy} answer={answer} />
-            ))}
-          </ul>
+          {answer.copies.length === 0 ? null : (
+            <ul className="advised">
+              {answer.copies.map((copy) => (
+                <Row key={copy.id} copy={copy} answer={answer} />
+              ))}
+            </ul>
+          )}
           {answer.on === null ? null : <Plans answer={answer} />}
           <Assumed answer={answer} />
           <Cautions copy={undefined} />

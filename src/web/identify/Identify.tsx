@@ -116,6 +116,7 @@ function ChooseCopy({ copy }: { readonly copy: string | undefined }) {
 }
 
 function nameOf(cell: string, called: (id: string) => string): string {
-  const ids = cell.split('|').filter(Boolean);
-  return ids.map((id) => called(id.trim())).join(' or ') || 'not known yet';
+  const [first, ...others] = cell.split('|').filter(Boolean);
+  if (first === undefined) return 'not known yet';
+  return `${called(first.trim())}${others.length > 0 ? ` or ${count(others.length, 'other')}` : ''}`;
 }
