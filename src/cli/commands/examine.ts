@@ -2,10 +2,10 @@ import { open } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
 import { PictureFault } from '../../host/index.ts';
 import { reasonOf } from '../dossier.ts';
-import { answerOf } from '../examine/answer.ts';
+import { answerOf, type ExaminationJson } from '../examine/answer.ts';
 import { cardIn, dpiOf, type Job, type RakingFile } from '../examine/job.ts';
 import { answersTo } from '../examine/jobs.ts';
-import { keepExamination } from '../examine/keep.ts';
+import { keepExamination, keptExamination } from '../examine/keep.ts';
 import { ALONE, type Around, type Measured, measured } from '../examine/measure.ts';
 import { copyFolder, lampsIn } from '../examine/of-copy.ts';
 import { photosIn } from '../examine/photos.ts';
@@ -39,11 +39,10 @@ export async function examine(
   terminal: Terminal,
 ): Promise<0 | 1> {
   if (options.jobs !== undefined) return jobsIn(options.jobs, front, terminal);
-  if (options.write && (options.copy === undefined || front === undefined))
-    throw new WrongCall('--write needs DOSSIER and --copy: of which copy is it?');
   const [low] = options.copy === undefined ? (options.raking ?? []).map(rakingIn) : [];
   const first = front ?? low?.file;
   if (first === undefined) throw new WrongCall('A picture of the front is wanted, or --jobs.');
+  const keep = options.write ? await keeping(first, options.copy) : null;
   const { job, ...around } = await taskOf(first, back, options);
   const steps = stepsOn(terminal);
   const one = await measuredOr(job, { ...around, say: steps.say });
@@ -52,8 +51,7 @@ export async function examine(
   const answer = answerOf(one);
   if (options.json) await writeJson(answer, terminal);
   else await terminal.write(examinationReport(one, terminal.width));
-  if (options.write && options.copy !== undefined && front !== undefined)
-    terminal.say(`Written: ${await keepExamination(front, options.copy, answer)}\n`);
+  if (keep) terminal.say(`Written: ${await keep(answer)}\n`);
   const { front: face, back: other } = one.examination;
   if (options.out !== undefined) {
     const drawn = [await writeFindings(options.out, 'front', face, one.front)];
@@ -62,6 +60,16 @@ export async function examine(
       terminal.say(file ? `Drawn: ${file}\n` : 'A face without a size was not drawn.\n');
   }
   return face.trouble || other?.trouble ? 1 : 0;
+}
+
+/** How what will be measured is kept; what stands there so far is read before. */
+async function keeping(
+  folder: string,
+  copy: string | undefined,
+): Promise<(answer: ExaminationJson) => Promise<string>> {
+  if (copy === undefined) throw new WrongCall('--write needs --copy: of which copy is it?');
+  const before = await keptExamination(folder, copy);
+  return (answer) => keepExamination(folder, copy, before, answer);
 }
 
 async function measuredOr(job: Job, around: Around): Promise<Measured> {

@@ -6,30 +6,15 @@ import { reasonOf } from '../dossier.ts';
 import { WrongCall } from '../wrong-call.ts';
 import type { ExaminationJson } from './answer.ts';
 
-/**
- * Keeps what was measured on a copy in its examination, with the time, beside what hands marked; the
- * file is replaced as a whole. Throws `WrongCall` where what stands there is no JSON object.
- *
- * @returns the file's name within the dossier
- */
-export async function keepExamination(
-  folder: string,
-  copy: string,
-  { ms, grade, printing, ...measured }: ExaminationJson,
-): Promise<string> {
-  const name = `desk/examinations/${copy}.json`;
-  const file = join(folder, name);
-  const before = await readFile(file, 'utf8').catch((error: NodeJS.ErrnoException) => {
+const nameOf = (copy: string) => `desk/examinations/${copy}.json`;
+
+/** What is kept of a copy's examination so far. Throws `WrongCall` where that is no JSON object. */
+export async function keptExamination(folder: string, copy: string): Promise<object> {
+  const name = nameOf(copy);
+  const text = await readFile(join(folder, name), 'utf8').catch((error: NodeJS.ErrnoException) => {
     if (error.code === 'ENOENT') return '{}';
     throw new WrongCall(`${name} cannot be read: ${reasonOf(error)}.`);
   });
-  const machine = { measured_at: now(), ...measured, ...(printing ? { screen: printing } : {}) };
-  const text = withMeasured(objectIn(before, name), machine, grade);
-  await replaceFile(file, new TextEncoder().encode(text));
-  return name;
-}
-
-function objectIn(text: string, name: string): object {
   let found: unknown;
   try {
     found = JSON.parse(text);
@@ -38,4 +23,23 @@ function objectIn(text: string, name: string): object {
   }
   if (typeof found === 'object' && found !== null && !Array.isArray(found)) return found;
   throw new WrongCall(`${name} is no JSON object, so nothing is written: mend it or put it away.`);
+}
+
+/**
+ * Keeps what was measured on a copy, with the time, beside what is kept of it so far; the file is
+ * replaced as a whole.
+ *
+ * @returns the file's name within the dossier
+ */
+export async function keepExamination(
+  folder: string,
+  copy: string,
+  before: object,
+  { ms, grade, printing, ...measured }: ExaminationJson,
+): Promise<string> {
+  const name = nameOf(copy);
+  const machine = { measured_at: now(), ...measured, ...(printing ? { screen: printing } : {}) };
+  const text = withMeasured(before, machine, grade);
+  await replaceFile(join(folder, name), new TextEncoder().encode(text));
+  return name;
 }
