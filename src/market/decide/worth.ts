@@ -1,6 +1,14 @@
+import cdf from '@stdlib/stats-base-dists-normal-cdf';
+import quantile from '@stdlib/stats-base-dists-normal-quantile';
 import { chanceBelow } from '../price/next-sale.ts';
 import type { Price } from '../price/types.ts';
 import type { DecisionGround } from './types.ts';
+
+/** A chance that is met so nearly is met. */
+const NEAR = 1e-9;
+const MOST_STEPS = 80;
+/** Chances nearer to 0 or 1 are taken for it. */
+const NEVER = 1e-12;
 
 /** What a copy may be, with probabilities that add up to 1. */
 type Among = readonly { readonly id: string; readonly p: number }[];
@@ -95,18 +103,33 @@ function quantileOf(
   { raw, graded }: DecisionGround['prices']['scatter'],
   chance: number,
 ): number {
-  const below = (log: number) =>
-    parts.reduce((sum, { p, price }) => {
-      const scatter = price.service === null ? raw : graded;
-      return sum + p * chanceBelow(price, scatter, Math.exp(log));
-    }, 0);
-  const logs = parts.map(({ price }) => price.level.log);
-  let low = Math.min(...logs) - 12;
-  let high = Math.max(...logs) + 12;
-  while (high - low > 1e-6) {
-    const middle = (low + high) / 2;
-    if (below(middle) < chance) low = middle;
-    else high = middle;
+  const normals = parts.flatMap(({ p, price: { service, level, ahead } }) =>
+    (service === null ? raw : graded).map(({ share, sd }) => ({
+      p: p * share,
+      mean: level.log,
+      sd: Math.hypot(level.sd, ahead, sd),
+    })),
+  );
+  const all = normals.reduce((sum, { p }) => sum + p, 0);
+  const share = Math.min(1 - NEVER, Math.max(NEVER, chance / all));
+  const over = (log: number) =>
+    normals.reduce((sum, { p, mean, sd }) => sum + p * cdf((log - mean) / sd, 0, 1), 0) / all -
+    share;
+  // The quantile of a mixture lies among those of its parts.
+  const ends = normals.map(({ mean, sd }) => mean + sd * quantile(share, 0, 1));
+  return Math.exp(risingRoot(over, Math.min(...ends), Math.max(...ends)));
+}
+
+/** Where a rising function crosses nothing between two ends: by false position and halving in turns. */
+function risingRoot(of: (x: number) => number, from: number, to: number): number {
+  let [low, high, under, over] = [from, to, of(from), of(to)];
+  for (let step = 0; step < MOST_STEPS && over - under > NEAR; step++) {
+    const share = step % 2 === 0 ? over / (over - under) : 0.5;
+    const x = high - share * (high - low);
+    const y = of(x);
+    if (Math.abs(y) < NEAR) return x;
+    if (y < 0) [low, under] = [x, y];
+    else [high, over] = [x, y];
   }
-  return Math.exp(low);
+  return (low + high) / 2;
 }
