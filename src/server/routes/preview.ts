@@ -18,7 +18,7 @@ const KINDS: Readonly<Record<string, string>> = {
  * What a page that is looked at before it is published may do: show what stands beside it, within a
  * frame of the workbench. No script runs, no form is sent, nothing is asked elsewhere.
  */
-export const PREVIEW_POLICY = [
+const PREVIEW_POLICY = [
   "default-src 'none'",
   "style-src 'self' 'unsafe-inline'",
   "img-src 'self' data:",
