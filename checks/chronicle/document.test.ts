@@ -229,8 +229,8 @@ describe.skipIf(!CAN_READ)('the documents read by others (need qpdf and poppler)
   const file = (name: string) => join(folder, `${name}.pdf`);
 
   beforeAll(async () => {
-    for (const [name, bytes] of await documentsOf(ground(), publishedKey(), new Map()))
-      writeFileSync(join(folder, name.replace('en/', '')), bytes);
+    for (const { name, make } of documentsOf(ground(), publishedKey(), new Map()))
+      writeFileSync(join(folder, name.replace('en/', '')), (await make()).bytes);
   }, 60_000);
   afterAll(() => rmSync(folder, { recursive: true }));
 

@@ -13,40 +13,51 @@ import {
   type ToldRevision,
 } from '../chronicle/index.ts';
 import { type Dossier, knownOf } from '../dossier/index.ts';
-import { type PdfMade, pdfOf } from '../host/index.ts';
+import { PAGE_MAKERS, type PdfMade, pdfOf, sha512 } from '../host/index.ts';
+import type { Maker } from './made.ts';
 import type { Files, Told } from './told.ts';
 
+/** A document, and the paper that decides it. */
+export interface Document {
+  readonly name: string;
+  readonly paper: Paper;
+  readonly make: () => Promise<PdfMade>;
+}
+
 /**
- * The account, the key and the checklist of a language as PDF, by their names in the site. Key and
+ * The account, the key and the checklist of a language, by their names in the site. Key and
  * checklist take one page where they fit it at a size that can be read.
  *
  * @param key without traits that stay at home
  * @param pictures bytes by the names that the ground gives them
  */
-export async function documentsOf(
+export function documentsOf(
   ground: DocumentGround,
   key: IdentificationKey,
   pictures: ReadonlyMap<string, Uint8Array>,
-): Promise<ReadonlyMap<string, Uint8Array>> {
-  const made = {
-    account: await pdfOf(accountPaper(ground), pictures),
-    key: await fitted((fit) => keyPaper(key, ground, fit)),
-    checklist: await fitted((fit) => checklistPaper(ground, fit)),
-  };
-  return new Map(
-    Object.entries(made).map(([name, { bytes }]) => [`${ground.language}/${name}.pdf`, bytes]),
-  );
+): readonly Document[] {
+  const named = (name: string) => `${ground.language}/${name}.pdf`;
+  const account = accountPaper(ground);
+  return [
+    { name: named('account'), paper: account, make: () => pdfOf(account, pictures) },
+    { name: named('key'), ...fitted((fit) => keyPaper(key, ground, fit)) },
+    { name: named('checklist'), ...fitted((fit) => checklistPaper(ground, fit)) },
+  ];
 }
 
 /** The roomiest setting that takes one page; where none does, the densest one. */
-async function fitted(paperAt: (fit: Fit) => Paper): Promise<PdfMade> {
-  const [fit, ...denser] = FITS;
-  let made = await pdfOf(paperAt(fit));
-  for (const next of denser) {
-    if (made.pages === 1) break;
-    made = await pdfOf(paperAt(next));
-  }
-  return made;
+function fitted(paperAt: (fit: Fit) => Paper): Omit<Document, 'name'> {
+  const [roomiest, ...denser] = FITS;
+  const paper = paperAt(roomiest);
+  const make = async () => {
+    let made = await pdfOf(paper);
+    for (const fit of denser) {
+      if (made.pages === 1) break;
+      made = await pdfOf(paperAt(fit));
+    }
+    return made;
+  };
+  return { paper, make };
 }
 
 /** What the documents of all languages are made from. */
@@ -59,16 +70,28 @@ export interface DocumentsFrom {
   readonly files: Files;
 }
 
-/** The documents of every language, by their names in the site. */
-export async function allDocuments(from: DocumentsFrom, told: Told): Promise<Files> {
+/** Puts the documents of every language among the files of a site, and answers their names. */
+export async function documentsInto(
+  maker: Maker,
+  from: DocumentsFrom,
+  told: Told,
+): Promise<readonly string[]> {
   const { dossier, account, revision } = from;
   const { names, bytes } = picturesOnPaper(from);
   const key = identificationKey(knownOf(dossier, account.asOf ?? '', false), 'published');
-  const documents: Files = new Map();
+  const hashes = [...bytes].map(([name, picture]) => [name, sha512(picture)]);
+  const documents: string[] = [];
   for (const [i, language] of LANGUAGES.entries()) {
     told.begins(`Document ${i + 1} of ${LANGUAGES.length}`, 0.8 + (0.16 * i) / LANGUAGES.length);
     const ground = { account, language, revision, pictures: names };
-    for (const [name, pdf] of await documentsOf(ground, key, bytes)) documents.set(name, pdf);
+    for (const { name, paper, make } of documentsOf(ground, key, bytes)) {
+      const of = sha512(JSON.stringify([name, FITS, PAGE_MAKERS, hashes, paper]));
+      await maker.put(of, async () => {
+        const { bytes: pdf } = await make();
+        return { files: new Map([[name, pdf]]), told: null };
+      });
+      documents.push(name);
+    }
   }
   return documents;
 }

@@ -7,7 +7,7 @@ import {
   type ToldRevision,
 } from '../chronicle/index.ts';
 import type { Dossier } from '../dossier/index.ts';
-import { allDocuments } from './documents.ts';
+import { documentsInto } from './documents.ts';
 import { downloadFiles } from './downloads.ts';
 import { siteFonts } from './fonts.ts';
 import { MADE, makerInto } from './made.ts';
@@ -42,14 +42,14 @@ export async function publishedFiles(
   const pictures = await sitePictures(maker, folder, account, told);
   const [revision = null] = history;
   const from = { dossier, account, revision, pictures, files };
-  const downloads: Files = new Map([
-    ...(documents ? await allDocuments(from, told) : []),
-    ...downloadFiles(dossier, { prices: account.currency !== null }, history),
-  ]);
+  const papers = documents ? await documentsInto(maker, from, told) : [];
+  const downloads = downloadFiles(dossier, { prices: account.currency !== null }, history);
   told.begins('Writing the pages', 0.97);
   const ground = { account, languages: LANGUAGES, pictures, history };
-  const site = siteOf({ ...ground, downloads: [...downloads].map(downloadOf) });
-  for (const [name, content] of [...downloads, ...site]) files.set(name, content);
+  const offered = [...papers, ...downloads.keys()];
+  for (const [name, content] of downloads) files.set(name, content);
+  const site = siteOf({ ...ground, downloads: offered.map((name) => downloadOf(name, files)) });
+  for (const [name, content] of site) files.set(name, content);
   told.begins('Cutting the fonts', 0.98);
   await siteFonts(maker, site.values());
   files.set(MADE, maker.notes());
@@ -66,8 +66,8 @@ const KINDS: Readonly<Record<string, DownloadKind>> = {
 
 const DOCUMENTS = ['account', 'key', 'checklist'] as const;
 
-function downloadOf([href, content]: readonly [string, Uint8Array | string]): Download {
-  const bytes = Buffer.byteLength(content);
+function downloadOf(href: string, files: Files): Download {
+  const bytes = Buffer.byteLength(files.get(href) ?? '');
   for (const language of LANGUAGES) {
     const kind = DOCUMENTS.find((name) => href === `${language}/${name}.pdf`);
     if (kind) return { href, kind, bytes, language };

@@ -1,6 +1,8 @@
+import { createRequire } from 'node:module';
 import { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
 import type { Paper } from '../../chronicle/index.ts';
 import { type CutFont, cutFonts, type Wish } from '../fonts/cut.ts';
+import { FONT_MAKERS } from '../fonts/makers.ts';
 import { TEMPLATE } from './template.ts';
 import { textIn, withoutLetters } from './words.ts';
 
@@ -17,6 +19,12 @@ const WISHES: readonly Wish[] = [
 ];
 /** What is written beside the paper's own words: numbers of pages, dots, code points. */
 const OWN_LETTERS = '0123456789 ABCDEF[U+]/.–·…';
+
+/** What beside paper and pictures decides how pages look. */
+export const PAGE_MAKERS: readonly unknown[] = [
+  ...[TEMPLATE, WISHES, OWN_LETTERS, FONT_MAKERS],
+  createRequire(import.meta.url)('@myriaddreamin/typst-ts-node-compiler/package.json').version,
+];
 
 /** A PDF, and how many pages it came to. */
 export interface PdfMade {
