@@ -18,7 +18,7 @@ import {
   type ToldRevision,
 } from '../../src/chronicle/index.ts';
 import { type Dossier, knownOf } from '../../src/dossier/index.ts';
-import { documentsOf } from '../../src/press/index.ts';
+import { documentsOf, settled } from '../../src/press/index.ts';
 import { CAN_READ, read } from '../pdf/witness.ts';
 import { toldDemo } from './account.ts';
 
@@ -229,8 +229,8 @@ describe.skipIf(!CAN_READ)('the documents read by others (need qpdf and poppler)
   const file = (name: string) => join(folder, `${name}.pdf`);
 
   beforeAll(async () => {
-    for (const { name, make } of documentsOf(ground(), publishedKey(), new Map()))
-      writeFileSync(join(folder, name.replace('en/', '')), (await make()).bytes);
+    for (const one of documentsOf(ground(), publishedKey()))
+      writeFileSync(join(folder, one.name.replace('en/', '')), (await settled(one, new Map())).pdf);
   }, 60_000);
   afterAll(() => rmSync(folder, { recursive: true }));
 

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { pdfOf } from '../../src/host/index.ts';
+import { pageDrawings, pdfOf } from '../../src/host/index.ts';
 import { EVERYTHING } from './paper.ts';
 import { CAN_READ, read } from './witness.ts';
 
@@ -29,6 +29,17 @@ describe('a paper set on pages', () => {
     if (zone === undefined) delete process.env.TZ;
     else process.env.TZ = zone;
     expect(Buffer.compare(again.bytes, bytes)).toBe(0);
+  });
+
+  it('is drawn page by page as it is set', async () => {
+    const drawn = await pageDrawings(EVERYTHING, pictures);
+    expect(drawn).toHaveLength((await pdfOf(EVERYTHING, pictures)).pages);
+    const sizes = await Promise.all(drawn.map((svg) => sharp(Buffer.from(svg)).stats()));
+    // Paper is white; each page has ink on it, and none is all ink.
+    for (const { channels } of sizes) {
+      expect(channels[0]?.min).toBeLessThan(80);
+      expect(channels[0]?.mean).toBeGreaterThan(200);
+    }
   });
 
   it('says what is wrong where it cannot be set', async () => {

@@ -93,14 +93,14 @@ export const PreviewSchema = z.object({
 });
 export type PreviewAnswer = z.infer<typeof PreviewSchema>;
 
-/** Answer of `GET /api/chronicle/stills`: the pictures of one printing's scene under `root`. */
-export const StillsSchema = z.object({
+/** Answer of `GET /api/chronicle/stills` and `/documents`: pictures under `root`. */
+export const ProofSchema = z.object({
   version: z.int(),
   root: z.string(),
   files: z.array(z.string()),
   left: z.array(z.string()),
 });
-export type StillsAnswer = z.infer<typeof StillsSchema>;
+export type ProofAnswer = z.infer<typeof ProofSchema>;
 
 /** Body of `POST /api/chronicle/publish`. */
 export const PublishRequestSchema = z.object({

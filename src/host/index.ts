@@ -15,7 +15,7 @@ export { type CutFont, type CutFonts, type CutOptions, cutFonts, type Wish } fro
 export { fontLicence } from './fonts/licence.ts';
 export { FONT_MAKERS } from './fonts/makers.ts';
 export { sha512 } from './hash.ts';
-export { PAGE_MAKERS, type PdfMade, pdfOf } from './pdf/typeset.ts';
+export { PAGE_MAKERS, type PdfMade, pageDrawings, pdfOf } from './pdf/typeset.ts';
 export { type DecodedPicture, decodePicture } from './pictures/decode.ts';
 export { jpegOf } from './pictures/encode.ts';
 export { PictureFault } from './pictures/fault.ts';

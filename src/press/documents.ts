@@ -5,59 +5,58 @@ import {
   checklistPaper,
   type DocumentGround,
   FITS,
-  type Fit,
   keyPaper,
   LANGUAGES,
+  type Language,
   type Paper,
   type SitePicture,
   type ToldRevision,
 } from '../chronicle/index.ts';
 import { type Dossier, knownOf } from '../dossier/index.ts';
-import { PAGE_MAKERS, type PdfMade, pdfOf, sha512 } from '../host/index.ts';
-import type { Maker } from './made.ts';
+import { PAGE_MAKERS, pageDrawings, pdfOf, sha512 } from '../host/index.ts';
+import { type Maker, makerInto } from './made.ts';
+import { sitePictures } from './pictures.ts';
 import type { Files, Told } from './told.ts';
 
-/** A document, and the paper that decides it. */
+/** A document, by its name in the site. */
 export interface Document {
   readonly name: string;
-  readonly paper: Paper;
-  readonly make: () => Promise<PdfMade>;
+  /** The same in several settings, the roomiest first; one that takes one page is chosen. */
+  readonly settings: readonly Paper[];
 }
 
 /**
- * The account, the key and the checklist of a language, by their names in the site. Key and
- * checklist take one page where they fit it at a size that can be read.
+ * The account, the key and the checklist of a language. Key and checklist are to take one page where
+ * they fit it at a size that can be read.
  *
  * @param key without traits that stay at home
- * @param pictures bytes by the names that the ground gives them
  */
-export function documentsOf(
-  ground: DocumentGround,
-  key: IdentificationKey,
-  pictures: ReadonlyMap<string, Uint8Array>,
-): readonly Document[] {
+export function documentsOf(ground: DocumentGround, key: IdentificationKey): readonly Document[] {
   const named = (name: string) => `${ground.language}/${name}.pdf`;
-  const account = accountPaper(ground);
   return [
-    { name: named('account'), paper: account, make: () => pdfOf(account, pictures) },
-    { name: named('key'), ...fitted((fit) => keyPaper(key, ground, fit)) },
-    { name: named('checklist'), ...fitted((fit) => checklistPaper(ground, fit)) },
+    { name: named('account'), settings: [accountPaper(ground)] },
+    { name: named('key'), settings: FITS.map((fit) => keyPaper(key, ground, fit)) },
+    { name: named('checklist'), settings: FITS.map((fit) => checklistPaper(ground, fit)) },
   ];
 }
 
-/** The roomiest setting that takes one page; where none does, the densest one. */
-function fitted(paperAt: (fit: Fit) => Paper): Omit<Document, 'name'> {
-  const [roomiest, ...denser] = FITS;
-  const paper = paperAt(roomiest);
-  const make = async () => {
-    let made = await pdfOf(paper);
-    for (const fit of denser) {
-      if (made.pages === 1) break;
-      made = await pdfOf(paperAt(fit));
-    }
-    return made;
-  };
-  return { paper, make };
+/**
+ * A document in the roomiest setting that takes one page; where none does, in the densest.
+ *
+ * @param pictures bytes by the names that the ground gives them
+ */
+export async function settled(
+  { settings: [roomiest, ...denser] }: Document,
+  pictures: ReadonlyMap<string, Uint8Array>,
+): Promise<{ readonly paper: Paper; readonly pdf: Uint8Array }> {
+  let paper = roomiest as Paper;
+  let made = await pdfOf(paper, pictures);
+  for (const next of denser) {
+    if (made.pages === 1) break;
+    paper = next;
+    made = await pdfOf(paper, pictures);
+  }
+  return { paper, pdf: made.bytes };
 }
 
 /** What the documents of all languages are made from. */
@@ -76,24 +75,52 @@ export async function documentsInto(
   from: DocumentsFrom,
   told: Told,
 ): Promise<readonly string[]> {
-  const { dossier, account, revision } = from;
-  const { names, bytes } = picturesOnPaper(from);
-  const key = identificationKey(knownOf(dossier, account.asOf ?? '', false), 'published');
+  const { bytes } = picturesOnPaper(from);
   const hashes = [...bytes].map(([name, picture]) => [name, sha512(picture)]);
-  const documents: string[] = [];
+  const names: string[] = [];
   for (const [i, language] of LANGUAGES.entries()) {
     told.begins(`Document ${i + 1} of ${LANGUAGES.length}`, 0.8 + (0.16 * i) / LANGUAGES.length);
-    const ground = { account, language, revision, pictures: names };
-    for (const { name, paper, make } of documentsOf(ground, key, bytes)) {
-      const of = sha512(JSON.stringify([name, FITS, PAGE_MAKERS, hashes, paper]));
-      await maker.put(of, async () => {
-        const { bytes: pdf } = await make();
+    for (const document of documentsIn(language, from)) {
+      const { name, settings } = document;
+      const key = sha512(JSON.stringify([name, PAGE_MAKERS, hashes, settings]));
+      await maker.put(key, async () => {
+        const { pdf } = await settled(document, bytes);
         return { files: new Map([[name, pdf]]), told: null };
       });
-      documents.push(name);
+      names.push(name);
     }
   }
-  return documents;
+  return names;
+}
+
+/** Drawings of the pages of a language's documents, `en/key-1.svg`. */
+export async function documentViews(
+  folder: string,
+  dossier: Dossier,
+  account: Account,
+  revision: ToldRevision | null,
+  language: Language,
+  told: Told,
+): Promise<Files> {
+  const files: Files = new Map();
+  const pictures = await sitePictures(await makerInto(files, null), folder, account, told);
+  const from = { dossier, account, revision, pictures, files };
+  const { bytes } = picturesOnPaper(from);
+  const views: Files = new Map();
+  for (const document of documentsIn(language, from)) {
+    const { paper } = await settled(document, bytes);
+    const pages = await pageDrawings(paper, bytes);
+    const nameOf = (page: number) => document.name.replace('.pdf', `-${page + 1}.svg`);
+    for (const [page, svg] of pages.entries()) views.set(nameOf(page), svg);
+  }
+  return views;
+}
+
+function documentsIn(language: Language, from: DocumentsFrom): readonly Document[] {
+  const { dossier, account, revision } = from;
+  const key = identificationKey(knownOf(dossier, account.asOf ?? '', false), 'published');
+  const { names } = picturesOnPaper(from);
+  return documentsOf({ account, language, revision, pictures: names }, key);
 }
 
 /** Pictures at the size that a page has room for. */

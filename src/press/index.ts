@@ -1,5 +1,5 @@
 export { type AccountOptions, type Worked, worked } from './account.ts';
-export { documentsOf } from './documents.ts';
+export { documentsOf, documentViews, settled } from './documents.ts';
 export { downloadFiles } from './downloads.ts';
 export {
   type Edition,

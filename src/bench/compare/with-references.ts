@@ -101,7 +101,7 @@ export function compareWithReferences(
     words: sentenceOf(log10Lr, BETWEEN),
     cautions: [
       ...(usable.length > 0
-        ? [...colourCautions(usable, faces), ...cautionsOf(references.length, usable.length)]
+        ? [...cautionsOf(references.length, usable.length), ...colourCautions(usable, faces)]
         : ['No face was laid on another: the print process was compared alone.']),
       ...(screens.length > 0 && prints.references.length === 1
         ? ['With one scan of a reference nobody knows how its screens vary: that carries little.']

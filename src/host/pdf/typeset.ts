@@ -1,8 +1,9 @@
 import { createRequire } from 'node:module';
-import { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
+import { NodeCompiler, type NodeTypstDocument } from '@myriaddreamin/typst-ts-node-compiler';
 import type { Paper } from '../../chronicle/index.ts';
 import { type CutFont, cutFonts, type Wish } from '../fonts/cut.ts';
 import { FONT_MAKERS } from '../fonts/makers.ts';
+import { pagesApart } from './pages.ts';
 import { TEMPLATE } from './template.ts';
 import { textIn, withoutLetters } from './words.ts';
 
@@ -44,6 +45,27 @@ export async function pdfOf(
   paper: Paper,
   pictures: ReadonlyMap<string, Uint8Array> = new Map(),
 ): Promise<PdfMade> {
+  return await set(paper, pictures, (compiler, result) => ({
+    bytes: compiler.pdf(result, { pdfStandard: 'ua-1', creationTimestamp: 0 }),
+    pages: result.numOfPages,
+  }));
+}
+
+/** Drawings (SVG) of the pages of a paper as `pdfOf` sets them. */
+export async function pageDrawings(
+  paper: Paper,
+  pictures: ReadonlyMap<string, Uint8Array> = new Map(),
+): Promise<readonly string[]> {
+  return await set(paper, pictures, (compiler, result) =>
+    pagesApart(compiler.plainSvg(result), result.numOfPages),
+  );
+}
+
+async function set<T>(
+  paper: Paper,
+  pictures: ReadonlyMap<string, Uint8Array>,
+  draw: (compiler: NodeCompiler, result: NodeTypstDocument) => T,
+): Promise<T> {
   const { fonts, missing } = await fontsFor(paper);
   const compiler = NodeCompiler.create({
     workspace: ROOT,
@@ -56,8 +78,7 @@ export async function pdfOf(
   const { result, ...answer } = compiled(compiler);
   if (result === null) throw new Error(`the paper cannot be set: ${answer.reason}`);
   try {
-    const bytes = compiler.pdf(result, { pdfStandard: 'ua-1', creationTimestamp: 0 });
-    return { bytes, pages: result.numOfPages };
+    return draw(compiler, result);
   } finally {
     compiler.resetShadow();
     compiler.evictCache(0);

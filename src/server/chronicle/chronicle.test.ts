@@ -5,8 +5,8 @@ import {
   ChronicleSchema,
   LeavingSchema,
   PreviewSchema,
+  ProofSchema,
   RevisionsSchema,
-  StillsSchema,
   type Work,
   WorkSchema,
 } from '../../contract/index.ts';
@@ -97,7 +97,7 @@ describe('the chronicle over the wire', () => {
 
   it('draws the stills of one printing', async () => {
     const asked = '/api/chronicle/stills?printing=pt-first&language=en';
-    const { root, files } = StillsSchema.parse((await trial.ask(asked)).body);
+    const { root, files } = ProofSchema.parse((await trial.ask(asked)).body);
     expect(files).toContain('stills/wide/pt-first-title.png');
     const host = new URL(trial.running.url).host;
     const still = await rawRequest(trial.running, `${root}${files[0]}`, { host });

@@ -9,6 +9,7 @@ import {
 import type {
   ChronicleAnswer,
   PreviewAnswer,
+  ProofAnswer,
   RevisionsAnswer,
   WireLack,
   WireRevision,
@@ -88,7 +89,12 @@ export function previewOnWire(
   return { version, root: rootOf(key), languages: tongues, pages, left: [...left] };
 }
 
+/** Where the files of a proof stand, and which there are. */
+export function filesOnWire({ version, key, files, left }: Proof): ProofAnswer {
+  return { version, root: rootOf(key), files: [...files.keys()], left: [...left] };
+}
+
 /** The address under which the files of a proof stand. */
-export function rootOf(key: string): string {
+function rootOf(key: string): string {
   return `/preview/${key}/`;
 }

@@ -2,6 +2,7 @@ import { cuesOf, plannedCut, scriptOf } from '../../chronicle/index.ts';
 import { type Dossier, readDossier, readRevisions } from '../../dossier/index.ts';
 import { answerTasks, filesOf } from '../../host/index.ts';
 import {
+  documentViews,
   type Edition,
   editionOf,
   type Files,
@@ -39,6 +40,8 @@ answerTasks(async (task: PressTask, tell: (word: PressWord) => void): Promise<Pr
   switch (task.do) {
     case 'site':
       return { files: await preview(task.folder, account, told) };
+    case 'documents':
+      return { files: await documents(task, account, told) };
     case 'stills':
       return { files: await stills(task, account, told) };
     case 'publish':
@@ -61,6 +64,17 @@ async function preview(folder: string, account: Account, told: Hearing): Promise
   const edition = await editionFor(folder, account, true);
   const history = toldHistory(account.worked.account, edition, true);
   return await siteFor(folder, account, { history, documents: false }, told);
+}
+
+async function documents(
+  { folder, language }: Task<'documents'>,
+  account: Account,
+  told: Hearing,
+): Promise<Files> {
+  const edition = await editionFor(folder, account, true);
+  const [revision = null] = toldHistory(account.worked.account, edition, true);
+  const { dossier, worked: work } = account;
+  return await documentViews(folder, dossier, work.account, revision, language, told);
 }
 
 async function siteFor(

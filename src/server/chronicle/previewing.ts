@@ -17,12 +17,13 @@ export interface Proof {
 
 type Wish =
   | { readonly do: 'site' }
+  | { readonly do: 'documents'; readonly language: Language }
   | { readonly do: 'stills'; readonly printing: string; readonly language: Language };
 
-/** Proofs that are kept at once; stills of one printing weigh some 3 MB. */
+/** Proofs that are kept at once; stills of one printing weigh some 3 MB, documents of one language 10. */
 const KEPT = 8;
 
-/** Makes proofs of pages and stills in a thread and keeps them in memory while the dossier stays as it is. */
+/** Makes proofs of pages, documents and stills in a thread and keeps them in memory while the dossier stays as it is. */
 export class Previewing {
   readonly #session: Session;
   readonly #kept = new Map<string, Promise<Proof>>();

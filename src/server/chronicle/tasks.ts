@@ -9,10 +9,11 @@ export interface Told {
   readonly prices: boolean;
 }
 
-/** What the press's thread is asked for. The first two answer files; the others write them. */
+/** What the press's thread is asked for. The first three answer files; the others write them. */
 export type PressTask = Told &
   (
     | { readonly do: 'site' }
+    | { readonly do: 'documents'; readonly language: Language }
     | { readonly do: 'stills'; readonly printing: string; readonly language: Language }
     | ({ readonly do: 'publish' } & PublishRequest)
     | ({ readonly do: 'film' } & FilmRequest)

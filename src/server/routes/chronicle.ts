@@ -5,18 +5,22 @@ import {
   FilmRequestSchema,
   type LeavingAnswer,
   PublishRequestSchema,
-  type StillsAnswer,
   type WorkAnswer,
 } from '../../contract/index.ts';
 import { now } from '../../host/index.ts';
 import { leavingIn } from '../../press/index.ts';
 import { bodyOf } from '../body.ts';
 import type { Chronicle } from '../chronicle/chronicle.ts';
-import { missingOnWire, previewOnWire, revisionsOnWire, rootOf } from '../chronicle/on-wire.ts';
+import {
+  filesOnWire,
+  missingOnWire,
+  previewOnWire,
+  revisionsOnWire,
+} from '../chronicle/on-wire.ts';
 import { Refused } from '../refusal.ts';
 
 /**
- * `GET /api/chronicle` and its `/leaving`, `/revisions`, `/preview`, `/stills` and `/work`, which
+ * `GET /api/chronicle` and its `/leaving`, `/revisions`, `/preview`, `/documents`, `/stills` and `/work`, which
  * write nothing; `POST /api/chronicle/publish`, `/film` and `/stop`.
  */
 export function addChronicle(app: Hono, chronicle: Chronicle): void {
@@ -40,6 +44,11 @@ export function addChronicle(app: Hono, chronicle: Chronicle): void {
     const proof = await previewing.proof(prices(context), { do: 'site' });
     return context.json(previewOnWire(proof, (await session.shown()).dossier));
   });
+  app.get('/api/chronicle/documents', async (context) => {
+    const language = languageOf(context);
+    const proof = await previewing.proof(prices(context), { do: 'documents', language });
+    return context.json(filesOnWire(proof));
+  });
   app.get('/api/chronicle/stills', async (context) => {
     const printing = context.req.query('printing') ?? '';
     const { evidence } = (await session.shown()).dossier;
@@ -47,9 +56,7 @@ export function addChronicle(app: Hono, chronicle: Chronicle): void {
       throw new Refused('not-found', `${printing} is no printing of this dossier.`);
     const language = languageOf(context);
     const proof = await previewing.proof(prices(context), { do: 'stills', printing, language });
-    const { version, key, files, left } = proof;
-    const answer = { version, root: rootOf(key), files: [...files.keys()], left: [...left] };
-    return context.json(answer satisfies StillsAnswer);
+    return context.json(filesOnWire(proof));
   });
   const work = (context: Context) => context.json({ work: working.work } satisfies WorkAnswer);
   app.get('/api/chronicle/work', work);

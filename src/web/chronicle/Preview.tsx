@@ -3,12 +3,13 @@ import type { PreviewAnswer } from '../../contract/index.ts';
 import { useBook } from '../app/context.ts';
 import { shortName } from '../view/index.ts';
 import { usePreview } from '../wire/index.ts';
+import { Documents } from './Documents.tsx';
 import { Stills } from './Stills.tsx';
 import { LANGUAGES, pageTitle } from './tell.ts';
 
-const AS = ['Site', 'Still'] as const;
+const AS = ['Site', 'Document', 'Still'] as const;
 
-/** How the account will look: its pages and stills, before anything is written. */
+/** How the account will look: its site, documents and stills, before anything is written. */
 export function Preview({ prices }: { readonly prices: boolean }) {
   const { version } = useBook().dossier;
   const { data, error, isPlaceholderData: old } = usePreview(version, prices);
@@ -34,7 +35,7 @@ export function Preview({ prices }: { readonly prices: boolean }) {
             </button>
           ))}
         </fieldset>
-        {data ? <Chosen {...{ data, path, setPath, language, setLanguage }} /> : null}
+        {data ? <Chosen {...{ data, as, path, setPath, language, setLanguage }} /> : null}
       </div>
       {error ? <p className="form-trouble">{error.message}</p> : null}
       {data || error ? null : <p className="pending">The pages are being made …</p>}
@@ -46,6 +47,7 @@ export function Preview({ prices }: { readonly prices: boolean }) {
           src={`${data.root}${language}/${path}`}
         />
       ) : null}
+      {as === 'Document' ? <Documents {...{ language, prices }} /> : null}
       {data && as === 'Still' ? (
         <Stills printing={printing ?? firstIn(data)} {...{ language, prices }} />
       ) : null}
@@ -59,23 +61,26 @@ function firstIn({ pages }: PreviewAnswer): string {
 
 interface ChosenProps {
   readonly data: PreviewAnswer;
+  readonly as: (typeof AS)[number];
   readonly path: string;
   readonly setPath: (path: string) => void;
   readonly language: keyof typeof LANGUAGES;
   readonly setLanguage: (language: keyof typeof LANGUAGES) => void;
 }
 
-function Chosen({ data, path, setPath, language, setLanguage }: ChosenProps) {
+function Chosen({ data, as, path, setPath, language, setLanguage }: ChosenProps) {
   const book = useBook();
   return (
     <>
-      <select aria-label="Page" value={path} onChange={({ target }) => setPath(target.value)}>
-        {data.pages.map((page) => (
-          <option key={page.path} value={page.path}>
-            {page.printing === null ? pageTitle(page.path) : shortName(book, page.printing)}
-          </option>
-        ))}
-      </select>
+      {as === 'Document' ? null : (
+        <select aria-label="Page" value={path} onChange={({ target }) => setPath(target.value)}>
+          {data.pages.map((page) => (
+            <option key={page.path} value={page.path}>
+              {page.printing === null ? pageTitle(page.path) : shortName(book, page.printing)}
+            </option>
+          ))}
+        </select>
+      )}
       <select
         aria-label="Language"
         value={language}

@@ -4,9 +4,9 @@ import type {
   FilmRequest,
   LeavingAnswer,
   PreviewAnswer,
+  ProofAnswer,
   PublishRequest,
   RevisionsAnswer,
-  StillsAnswer,
   WorkAnswer,
 } from '../../contract/index.ts';
 import { ask } from './ask.ts';
@@ -45,7 +45,12 @@ export function usePreview(version: number, prices: boolean) {
 /** The stills of one printing. */
 export function useStills(version: number, printing: string, language: string, prices: boolean) {
   const query = new URLSearchParams({ printing, language, prices: String(prices) });
-  return useChronicled<StillsAnswer>(version, `/stills?${query}`);
+  return useChronicled<ProofAnswer>(version, `/stills?${query}`);
+}
+
+/** The documents of one language, each a picture of its pages. */
+export function useDocuments(version: number, language: string, prices: boolean) {
+  return useChronicled<ProofAnswer>(version, `/documents?language=${language}&prices=${prices}`);
 }
 
 /** The frozen revisions; asked anew once `done` has changed. */
