@@ -7,7 +7,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { LANGUAGES } from '../../src/chronicle/index.ts';
 import { answerTo } from '../cli/answer.ts';
 import { launch } from './chromium.ts';
-import { barriers, CAN_RUN, expectNoSideways, openPage } from './page.ts';
+import { barriers, CAN_RUN, expectNoSideways, LOOKS, openPage } from './page.ts';
 
 const PAGES = [
   'index.html',
@@ -46,12 +46,8 @@ describe.skipIf(!CAN_RUN)('the published site (needs a Chromium)', () => {
     await rm(folder, { recursive: true, force: true });
   });
 
-  it.each(LANGUAGES)('opens from disk in %s, wide and narrow, light and dark', async (language) => {
-    const looks = [
-      { viewport: { width: 1440, height: 900 }, colorScheme: 'light' },
-      { viewport: { width: 390, height: 844 }, colorScheme: 'dark' },
-    ] as const;
-    for (const look of looks) {
+  it.each(LANGUAGES)('opens from disk in %s, wide in light and narrow in the dark', async (language) => {
+    for (const look of LOOKS) {
       const { page, wrongs } = await openPage(browser, address(`${language}/index.html`), look);
       // One code makes the pages of all languages: their words may still run over or lack a name.
       for (const name of language === 'en' ? PAGES : WORDY) {
