@@ -46,20 +46,23 @@ describe.skipIf(!CAN_RUN)('the published site (needs a Chromium)', () => {
     await rm(folder, { recursive: true, force: true });
   });
 
-  it.each(LANGUAGES)('opens from disk in %s, wide in light and narrow in the dark', async (language) => {
-    for (const look of LOOKS) {
-      const { page, wrongs } = await openPage(browser, address(`${language}/index.html`), look);
-      // One code makes the pages of all languages: their words may still run over or lack a name.
-      for (const name of language === 'en' ? PAGES : WORDY) {
-        await page.goto(address(`${language}/${name}`));
-        expect(await fontStates(page)).toEqual(['loaded']);
-        expect(await barriers(page), `${language}/${name}`).toEqual([]);
-        await expectNoSideways(page);
+  it.each(LANGUAGES)(
+    'opens from disk in %s, wide in light and narrow in the dark',
+    async (language) => {
+      for (const look of LOOKS) {
+        const { page, wrongs } = await openPage(browser, address(`${language}/index.html`), look);
+        // One code makes the pages of all languages: their words may still run over or lack a name.
+        for (const name of language === 'en' ? PAGES : WORDY) {
+          await page.goto(address(`${language}/${name}`));
+          expect(await fontStates(page)).toEqual(['loaded']);
+          expect(await barriers(page), `${language}/${name}`).toEqual([]);
+          await expectNoSideways(page);
+        }
+        expect(wrongs).toEqual([]);
+        await page.context().close();
       }
-      expect(wrongs).toEqual([]);
-      await page.context().close();
-    }
-  });
+    },
+  );
 
   it('is read without script, and a link of the story leads to its figure', async () => {
     const options = { javaScriptEnabled: false };
