@@ -1,24 +1,12 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { launch } from './chromium.ts';
-import { barriers, builtPage, CAN_RUN, expectNoSideways, LOOKS, openPage } from './page.ts';
-import { type RealStage, realStage } from './stage/real.ts';
+import { describe, expect, it } from 'vitest';
+import { barriers, CAN_RUN, expectNoSideways, LOOKS, openPage } from './page.ts';
+import { onRealPage } from './stage/real.ts';
 
 describe.skipIf(!CAN_RUN)('the chronicle in the page (needs a Chromium)', () => {
-  let browser: Browser;
-  let stage: RealStage;
-
-  beforeAll(async () => {
-    stage = await realStage(await builtPage());
-    browser = await launch();
-  }, 120_000);
-  afterAll(async () => {
-    await browser?.close();
-    await stage?.close();
-  }, 60_000);
+  const on = onRealPage();
 
   it('shows a page before it leaves, publishes it by keyboard, and leaves it whole when stopped', async () => {
-    const { page, wrongs } = await openPage(browser, `${stage.url}#/chronicle`);
+    const { page, wrongs } = await openPage(on.browser, `${on.stage.url}#/chronicle`);
     await page.locator('.preview iframe').waitFor({ timeout: 120_000 });
     await page.getByLabel('Page', { exact: true }).selectOption('printings/gb-second.html');
     await page.locator('.preview').getByLabel('Language').selectOption('pt');
@@ -46,7 +34,7 @@ describe.skipIf(!CAN_RUN)('the chronicle in the page (needs a Chromium)', () => 
       .poll(() => status.textContent(), { timeout: 60_000 })
       .toMatch(/^Revision 1 .*\d+ files/);
     await page.locator('.revisions summary').waitFor();
-    const written = () => stage.textOf('../dossier-site/index.html');
+    const written = () => on.stage.textOf('../dossier-site/index.html');
     const before = await written();
 
     await page.getByLabel('Show what copies may fetch').check();

@@ -1,8 +1,6 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { launch } from './chromium.ts';
-import { builtPage, CAN_RUN, expectNoBarriers, LOOKS, openPage } from './page.ts';
-import { type RealStage, realStage } from './stage/real.ts';
+import { describe, expect, it } from 'vitest';
+import { CAN_RUN, expectNoBarriers, LOOKS, openPage } from './page.ts';
+import { onRealPage } from './stage/real.ts';
 
 const SCREENS = [
   ['#/population', 'svg.course'],
@@ -12,26 +10,16 @@ const SCREENS = [
 ] as const;
 
 describe.skipIf(!CAN_RUN)('counting in the page (needs a Chromium)', () => {
-  let browser: Browser;
-  let stage: RealStage;
-
-  beforeAll(async () => {
-    stage = await realStage(await builtPage());
-    browser = await launch();
-  }, 120_000);
-  afterAll(async () => {
-    await browser?.close();
-    await stage?.close();
-  }, 60_000);
+  const on = onRealPage();
 
   it.each(LOOKS)(
     'has no barrier, $viewport.width wide, $colorScheme',
-    (look) => expectNoBarriers(browser, stage.url, SCREENS, look),
+    (look) => expectNoBarriers(on.browser, on.stage.url, SCREENS, look),
     300_000,
   );
 
   it('leads from sale to sale by arrow keys, each in words', async () => {
-    const { page, wrongs } = await openPage(browser, `${stage.url}#/prices/gb-first`);
+    const { page, wrongs } = await openPage(on.browser, `${on.stage.url}#/prices/gb-first`);
     const marks = page.locator('.price-figure .sale');
     await marks.first().waitFor({ timeout: 60_000 });
     await page.getByLabel('Drawn through').focus();
@@ -50,12 +38,12 @@ describe.skipIf(!CAN_RUN)('counting in the page (needs a Chromium)', () => {
   });
 
   it('takes a word on a label by keyboard, and undo takes it back', async () => {
-    const { page, wrongs } = await openPage(browser, `${stage.url}#/population/labels`);
-    const before = await stage.textOf('population.csv');
+    const { page, wrongs } = await openPage(on.browser, `${on.stage.url}#/population/labels`);
+    const before = await on.stage.textOf('population.csv');
     await page.locator('.candidate').first().waitFor({ timeout: 60_000 });
     await page.locator('.candidate').first().focus();
     await page.keyboard.press('Enter');
-    const text = () => stage.textOf('population.csv');
+    const text = () => on.stage.textOf('population.csv');
     await expect.poll(text, { timeout: 20_000 }).not.toBe(before);
     await page.keyboard.press('Control+z');
     await expect.poll(text, { timeout: 20_000 }).toBe(before);

@@ -1,16 +1,7 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { launch } from './chromium.ts';
-import {
-  barriers,
-  builtPage,
-  CAN_RUN,
-  expectNoBarriers,
-  LOOKS,
-  openPage,
-  sharedBy,
-} from './page.ts';
-import { type RealStage, realStage } from './stage/real.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { barriers, CAN_RUN, expectNoBarriers, LOOKS, openPage, sharedBy } from './page.ts';
+import { onRealPage } from './stage/real.ts';
 
 const SCREENS = [
   ['#/decide', '.advised-copy'],
@@ -22,28 +13,18 @@ const SCREENS = [
 ] as const;
 
 describe.skipIf(!CAN_RUN)('deciding in the page (needs a Chromium)', () => {
-  let browser: Browser;
-  let stage: RealStage;
-
-  beforeAll(async () => {
-    stage = await realStage(await builtPage());
-    browser = await launch();
-  }, 120_000);
-  afterAll(async () => {
-    await browser?.close();
-    await stage?.close();
-  }, 60_000);
+  const on = onRealPage();
 
   it.each(LOOKS)(
     'has no barrier, $viewport.width wide, $colorScheme',
-    (look) => expectNoBarriers(browser, stage.url, SCREENS, look),
+    (look) => expectNoBarriers(on.browser, on.stage.url, SCREENS, look),
     300_000,
   );
 
   it('follows what is supposed at once, and writes nothing', async () => {
-    const { page, wrongs } = await openPage(browser, `${stage.url}#/decide/hare-1`);
+    const { page, wrongs } = await openPage(on.browser, `${on.stage.url}#/decide/hare-1`);
     await page.locator('.ways tbody tr').first().waitFor({ timeout: 60_000 });
-    const before = await stage.textOf('desk/tiers.csv');
+    const before = await on.stage.textOf('desk/tiers.csv');
     const worth = () => page.locator('.ways tbody tr').first().locator('.num').textContent();
     const asItIs = await worth();
     const times = await pause(page, ['90', '91', '92', '93', '94', '95', '96']);
@@ -53,19 +34,19 @@ describe.skipIf(!CAN_RUN)('deciding in the page (needs a Chromium)', () => {
     const [, , , middle] = [...times].sort((a, b) => a - b);
     expect(middle).toBeLessThan(100 * sharedBy());
     expect(await worth()).toBe('96.00');
-    await page.goto(`${stage.url}#/decide`);
+    await page.goto(`${on.stage.url}#/decide`);
     await page.getByText('Supposed:').waitFor();
     await page.getByRole('button', { name: 'As it is' }).click();
-    await page.goto(`${stage.url}#/decide/hare-1`);
+    await page.goto(`${on.stage.url}#/decide/hare-1`);
     await expect.poll(worth).toBe(asItIs);
-    expect(await stage.textOf('desk/tiers.csv')).toBe(before);
+    expect(await on.stage.textOf('desk/tiers.csv')).toBe(before);
     expect(wrongs).toEqual([]);
     await page.context().close();
   });
 
   it('notes what is ticked on a copy, and undo takes the row back', async () => {
-    const { page, wrongs } = await openPage(browser, `${stage.url}#/identify/hare-4`);
-    const before = await stage.textOf('desk/observations.csv');
+    const { page, wrongs } = await openPage(on.browser, `${on.stage.url}#/identify/hare-4`);
+    const before = await on.stage.textOf('desk/observations.csv');
     await page.locator('.look-at').first().waitFor({ timeout: 60_000 });
     for (const folded of await page.locator('details.outcomes summary').all()) await folded.click();
     await page
@@ -73,21 +54,21 @@ describe.skipIf(!CAN_RUN)('deciding in the page (needs a Chromium)', () => {
       .first()
       .click();
     await expect
-      .poll(() => stage.textOf('desk/observations.csv'))
+      .poll(() => on.stage.textOf('desk/observations.csv'))
       .toBe(`${before}hare-4,language,pt-BR,eye,\n`);
     await expect
       .poll(() => page.locator('.readings').textContent(), { timeout: 20_000 })
       .toContain('language: pt-BR');
     await page.keyboard.press('Control+z');
     await expect
-      .poll(() => stage.textOf('desk/observations.csv'), { timeout: 10_000 })
+      .poll(() => on.stage.textOf('desk/observations.csv'), { timeout: 10_000 })
       .toBe(before);
     expect(wrongs).toEqual([]);
     await page.context().close();
   });
 
   it('prints the key on one sheet', async () => {
-    const { page } = await openPage(browser, `${stage.url}#/key`);
+    const { page } = await openPage(on.browser, `${on.stage.url}#/key`);
     await page.locator('.couplets li').first().waitFor({ timeout: 60_000 });
     const pdf = (await page.pdf({ format: 'A4' })).toString('latin1');
     expect(pdf.match(/\/Type\s*\/Page[^s]/g)).toHaveLength(1);
@@ -95,25 +76,27 @@ describe.skipIf(!CAN_RUN)('deciding in the page (needs a Chromium)', () => {
   });
 
   it('adds a want and takes it off again', async () => {
-    const { page, wrongs } = await openPage(browser, `${stage.url}#/wants`);
-    const before = await stage.textOf('desk/wants.csv');
+    const { page, wrongs } = await openPage(on.browser, `${on.stage.url}#/wants`);
+    const before = await on.stage.textOf('desk/wants.csv');
     await page.getByRole('button', { name: 'Add a want' }).click({ timeout: 60_000 });
     await page.getByLabel('Printing').selectOption('br-foil');
     await page.getByLabel('At most, landed').fill('130');
     expect(await barriers(page)).toEqual([]);
     await page.getByRole('button', { name: 'Add it' }).click();
-    await expect.poll(() => stage.textOf('desk/wants.csv')).toBe(`${before}br-foil,,,130,EUR,\n`);
+    await expect
+      .poll(() => on.stage.textOf('desk/wants.csv'))
+      .toBe(`${before}br-foil,,,130,EUR,\n`);
     // The copy on offer costs 114.20 landed, by hand in the check of the command.
     await page.getByRole('link', { name: 'hare-4' }).waitFor({ timeout: 60_000 });
     await page.getByRole('button', { name: /^Take .*foil.* off the list$/ }).click();
-    await expect.poll(() => stage.textOf('desk/wants.csv')).toBe(before);
+    await expect.poll(() => on.stage.textOf('desk/wants.csv')).toBe(before);
     expect(wrongs).toEqual([]);
     await page.context().close();
   });
 
   it('weighs a listing that was pasted, and keeps it as an offered copy', async () => {
-    const { page, wrongs } = await openPage(browser, `${stage.url}#/listing`);
-    const before = await stage.textOf('desk/copies.csv');
+    const { page, wrongs } = await openPage(on.browser, `${on.stage.url}#/listing`);
+    const before = await on.stage.textOf('desk/copies.csv');
     await page.getByLabel('The seller’s own words').fill('Lebre do Sino da Maré prateada, nº 31');
     await page.getByLabel('Price asked').fill('540');
     await page.getByLabel('Currency').fill('BRL');
@@ -126,9 +109,9 @@ describe.skipIf(!CAN_RUN)('deciding in the page (needs a Chromium)', () => {
     expect(await barriers(page)).toEqual([]);
     await page.getByRole('button', { name: 'Keep it as an offered copy' }).click();
     await page.getByRole('heading', { level: 1, name: 'copy-1' }).waitFor();
-    await expect.poll(() => stage.textOf('desk/copies.csv')).toContain('copy-1,br-');
+    await expect.poll(() => on.stage.textOf('desk/copies.csv')).toContain('copy-1,br-');
     await page.keyboard.press('Control+z');
-    await expect.poll(() => stage.textOf('desk/copies.csv'), { timeout: 10_000 }).toBe(before);
+    await expect.poll(() => on.stage.textOf('desk/copies.csv'), { timeout: 10_000 }).toBe(before);
     expect(wrongs).toEqual([]);
     await page.context().close();
   });

@@ -1,24 +1,13 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { launch } from './chromium.ts';
-import { barriers, builtPage, CAN_RUN, openPage } from './page.ts';
-import { type RealStage, realStage } from './stage/real.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { barriers, CAN_RUN, openPage } from './page.ts';
+import { onRealPage } from './stage/real.ts';
 
 describe.skipIf(!CAN_RUN)('the page over real files (needs a Chromium)', () => {
-  let browser: Browser;
-  let stage: RealStage;
-
-  beforeAll(async () => {
-    stage = await realStage(await builtPage());
-    browser = await launch();
-  }, 120_000);
-  afterAll(async () => {
-    await browser?.close();
-    await stage?.close();
-  });
+  const on = onRealPage();
 
   it('marks the lanes of copies held, sure or not, and no others', async () => {
-    const { page, wrongs } = await openPage(browser, stage.url);
+    const { page, wrongs } = await openPage(on.browser, on.stage.url);
     await page.waitForSelector('.lane .ink', { timeout: 60_000 });
     const marked = await page
       .locator('.lane:has(.held)')
@@ -36,11 +25,11 @@ describe.skipIf(!CAN_RUN)('the page over real files (needs a Chromium)', () => {
       'gb-annual': 'you hold a copy',
     });
     expect(await page.locator('.lane').count()).toBeGreaterThan(10);
-    await page.goto(`${stage.url}#/printings/kr-monthly`);
+    await page.goto(`${on.stage.url}#/printings/kr-monthly`);
     await expect
       .poll(() => page.locator('.held-words').textContent())
       .toContain('You hold a copy.');
-    await page.goto(`${stage.url}#/printings/br-foil`);
+    await page.goto(`${on.stage.url}#/printings/br-foil`);
     await page.getByRole('heading', { level: 1, name: /Portuguese/ }).waitFor();
     expect(await page.locator('.held-words').count()).toBe(0);
     expect(wrongs).toEqual([]);
@@ -48,9 +37,9 @@ describe.skipIf(!CAN_RUN)('the page over real files (needs a Chromium)', () => {
   });
 
   it('adds a printing by keyboard from the palette, and undo gives the file back', async () => {
-    const { page, wrongs } = await openPage(browser, `${stage.url}#/printings`);
+    const { page, wrongs } = await openPage(on.browser, `${on.stage.url}#/printings`);
     await page.getByRole('heading', { name: 'Printings', level: 1 }).waitFor();
-    const before = await stage.textOf('printings.csv');
+    const before = await on.stage.textOf('printings.csv');
     await page.keyboard.press('Control+k');
     await page.locator('.palette input').waitFor();
     await page.keyboard.type('add a printing');
@@ -71,20 +60,20 @@ describe.skipIf(!CAN_RUN)('the page over real files (needs a Chromium)', () => {
     const heading = page.getByRole('heading', { name: 'Korean, Road Tin', level: 1 });
     await heading.waitFor();
     const added = 'ko-road-tin-rt-2-foil,tidebell-hare,ko,KR,Road Tin,RT-2,foil,,,,,,,,,,,\n';
-    await expect.poll(() => stage.textOf('printings.csv')).toBe(before + added);
+    await expect.poll(() => on.stage.textOf('printings.csv')).toBe(before + added);
     await expect
       .poll(() => said(page))
       .toBe('Add the printing Korean, Road Tin, RT-2, foil: done.');
     await page.keyboard.press('Control+z');
-    await expect.poll(() => stage.textOf('printings.csv'), { timeout: 10_000 }).toBe(before);
+    await expect.poll(() => on.stage.textOf('printings.csv'), { timeout: 10_000 }).toBe(before);
     await page.getByRole('heading', { name: 'No such printing' }).waitFor();
     expect(wrongs).toEqual([]);
     await page.context().close();
   });
 
   it('takes no id that is in use or was given up, and a product of the dossier by its title', async () => {
-    const { page, wrongs } = await openPage(browser, `${stage.url}#/printings`);
-    const before = await stage.textOf('printings.csv');
+    const { page, wrongs } = await openPage(on.browser, `${on.stage.url}#/printings`);
+    const before = await on.stage.textOf('printings.csv');
     await page.getByRole('button', { name: 'Add a printing' }).click();
     const dialog = page.getByRole('dialog', { name: 'Add a printing' });
     await dialog.getByRole('combobox', { name: 'Product' }).fill('Ninefen Road Box');
@@ -97,14 +86,14 @@ describe.skipIf(!CAN_RUN)('the page over real files (needs a Chromium)', () => {
     }
     await page.keyboard.press('Escape');
     await expect.poll(() => dialog.count()).toBe(0);
-    expect(await stage.textOf('printings.csv')).toBe(before);
+    expect(await on.stage.textOf('printings.csv')).toBe(before);
     expect(wrongs).toEqual([]);
     await page.context().close();
   });
 
   it('adds a product from its screen', async () => {
-    const { page, wrongs } = await openPage(browser, `${stage.url}#/products`);
-    const before = await stage.textOf('products.csv');
+    const { page, wrongs } = await openPage(on.browser, `${on.stage.url}#/products`);
+    const before = await on.stage.textOf('products.csv');
     await page.getByRole('button', { name: 'Add a product' }).click();
     const dialog = page.getByRole('dialog', { name: 'Add a product' });
     await dialog.getByLabel('Title').waitFor();
@@ -118,10 +107,10 @@ describe.skipIf(!CAN_RUN)('the page over real files (needs a Chromium)', () => {
     await page.getByRole('heading', { name: 'Pudełko zimowe', level: 1 }).waitFor();
     const id = (await page.evaluate(() => location.hash)).replace('#/products/', '');
     const added = `${id},Pudełko zimowe,,,,,12.50,PLN\n`;
-    await expect.poll(() => stage.textOf('products.csv')).toBe(before + added);
+    await expect.poll(() => on.stage.textOf('products.csv')).toBe(before + added);
     await expect.poll(() => said(page)).toBe('Add the product Pudełko zimowe: done.');
     await page.keyboard.press('Control+z');
-    await expect.poll(() => stage.textOf('products.csv'), { timeout: 10_000 }).toBe(before);
+    await expect.poll(() => on.stage.textOf('products.csv'), { timeout: 10_000 }).toBe(before);
     expect(wrongs).toEqual([]);
     await page.context().close();
   });
@@ -130,8 +119,8 @@ describe.skipIf(!CAN_RUN)('the page over real files (needs a Chromium)', () => {
     ['What the file has', '1999-02-05'],
     ['What I wrote', '1999-02-06'],
   ])('asks where a row was edited on disk meanwhile: %s', async (choice, stands) => {
-    const { page, wrongs } = await openPage(browser, `${stage.url}#/printings/fi-supplement`);
-    const original = await stage.textOf('claims.csv');
+    const { page, wrongs } = await openPage(on.browser, `${on.stage.url}#/printings/fi-supplement`);
+    const original = await on.stage.textOf('claims.csv');
     const row = original.split('\n').find((line) => line.startsWith('fi-supplement,,qm-archive'));
     expect(row).toContain(',1994-03,');
     const claim = page.locator('li.claim').filter({ hasText: 'Quenby Marl product archive' });
@@ -139,7 +128,7 @@ describe.skipIf(!CAN_RUN)('the page over real files (needs a Chromium)', () => {
     await claim.getByRole('button', { name: 'Change' }).first().click();
     await page.getByLabel('As', { exact: true }).fill('1999-02-06');
     const outside = original.replace(row!, row!.replace(',1994-03,', ',1999-02-05,'));
-    await stage.write('claims.csv', outside);
+    await on.stage.write('claims.csv', outside);
     // The page has read the edit before the form is sent: it is asked about all the same.
     await expect.poll(() => said(page), { timeout: 20_000 }).toMatch(/edited by another program/);
     await page.getByRole('button', { name: 'Change it' }).click();
@@ -149,14 +138,14 @@ describe.skipIf(!CAN_RUN)('the page over real files (needs a Chromium)', () => {
     expect(await dialog.locator('tbody tr').allTextContents()).toEqual([
       'value1999-02-051999-02-06',
     ]);
-    expect(await stage.textOf('claims.csv')).toBe(outside);
+    expect(await on.stage.textOf('claims.csv')).toBe(outside);
     await dialog.getByRole('button', { name: choice }).click();
     const wanted = original.replace(row!, row!.replace(',1994-03,', `,${stands},`));
-    await expect.poll(() => stage.textOf('claims.csv')).toBe(wanted);
+    await expect.poll(() => on.stage.textOf('claims.csv')).toBe(wanted);
     await expect.poll(() => dialog.count()).toBe(0);
     expect(wrongs).toEqual([]);
     await page.context().close();
-    await stage.write('claims.csv', original);
+    await on.stage.write('claims.csv', original);
   });
 });
 

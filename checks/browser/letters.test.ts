@@ -1,8 +1,7 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { launch } from './chromium.ts';
-import { builtPage, CAN_RUN, openPage } from './page.ts';
-import { type RealStage, realStage } from './stage/real.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { CAN_RUN, openPage } from './page.ts';
+import { onRealPage } from './stage/real.ts';
 
 /** Slices of a shipped font that the page has fetched so far. */
 async function slices(page: Page, script: 'jp' | 'kr'): Promise<number> {
@@ -30,20 +29,10 @@ async function fontsOf(page: Page, selector: string): Promise<readonly string[]>
 }
 
 describe.skipIf(!CAN_RUN)('letters of East Asia (need a Chromium)', () => {
-  let browser: Browser;
-  let stage: RealStage;
-
-  beforeAll(async () => {
-    stage = await realStage(await builtPage());
-    browser = await launch();
-  }, 120_000);
-  afterAll(async () => {
-    await browser?.close();
-    await stage?.close();
-  });
+  const on = onRealPage();
 
   it('of the demo are drawn by the shipped Korean font, of which few slices are fetched', async () => {
-    const { page, wrongs } = await openPage(browser, `${stage.url}#/products/ipmun-sangja`);
+    const { page, wrongs } = await openPage(on.browser, `${on.stage.url}#/products/ipmun-sangja`);
     await page.getByRole('heading', { level: 1, name: '나인펜 입문 상자' }).waitFor();
     // The blanks between the words are Newsreader's.
     await expect
@@ -57,7 +46,7 @@ describe.skipIf(!CAN_RUN)('letters of East Asia (need a Chromium)', () => {
   });
 
   it('are fetched when they are first typed, kana and Han letters in the Japanese forms', async () => {
-    const { page, wrongs } = await openPage(browser, `${stage.url}#/begin`);
+    const { page, wrongs } = await openPage(on.browser, `${on.stage.url}#/begin`);
     const notes = page.getByLabel('Your notes');
     await notes.waitFor();
     await page.waitForTimeout(500);

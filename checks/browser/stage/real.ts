@@ -1,7 +1,11 @@
 import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll } from 'vitest';
 import { startServer } from '../../../src/server/index.ts';
+import { launch } from '../chromium.ts';
+import { builtPage } from '../page.ts';
 
 /** The workbench itself, over a copy of the demo that may be written. */
 export interface RealStage {
@@ -12,8 +16,36 @@ export interface RealStage {
   readonly close: () => Promise<void>;
 }
 
-/** Starts it with the built page in `page`, on a free port. */
-export async function realStage(page: string): Promise<RealStage> {
+/** The workbench and a browser, both there once the tests of the describing block begin. */
+export interface RealPage {
+  readonly browser: Browser;
+  readonly stage: RealStage;
+}
+
+/** Starts them before the first test of a block and ends them after its last. */
+export function onRealPage(): RealPage {
+  let stage: RealStage | undefined;
+  let browser: Browser | undefined;
+  beforeAll(async () => {
+    stage = await realStage(await builtPage());
+    browser = await launch();
+  }, 120_000);
+  afterAll(async () => {
+    await browser?.close();
+    await stage?.close();
+  }, 60_000);
+  return {
+    get browser() {
+      return browser!;
+    },
+    get stage() {
+      return stage!;
+    },
+  };
+}
+
+/** Starts the workbench with the built page in `page`, on a free port. */
+async function realStage(page: string): Promise<RealStage> {
   const root = await mkdtemp(join(tmpdir(), 'printlore-page-'));
   const folder = join(root, 'dossier');
   await cp('demo/dossier', folder, { recursive: true });
