@@ -18,6 +18,7 @@ import {
   type ToldRevision,
 } from '../../src/chronicle/index.ts';
 import { type Dossier, knownOf } from '../../src/dossier/index.ts';
+import { pdfOf } from '../../src/host/index.ts';
 import { documentsOf, settled } from '../../src/press/index.ts';
 import { CAN_READ, read } from '../pdf/witness.ts';
 import { toldDemo } from './account.ts';
@@ -229,8 +230,10 @@ describe.skipIf(!CAN_READ)('the documents read by others (need qpdf and poppler)
   const file = (name: string) => join(folder, `${name}.pdf`);
 
   beforeAll(async () => {
-    for (const one of documentsOf(ground(), publishedKey()))
-      writeFileSync(join(folder, one.name.replace('en/', '')), (await settled(one, new Map())).pdf);
+    for (const one of documentsOf(ground(), publishedKey())) {
+      const { bytes } = await settled(one, (paper) => pdfOf(paper));
+      writeFileSync(join(folder, one.name.replace('en/', '')), bytes);
+    }
   }, 60_000);
   afterAll(() => rmSync(folder, { recursive: true }));
 

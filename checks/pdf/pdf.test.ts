@@ -32,9 +32,9 @@ describe('a paper set on pages', () => {
   });
 
   it('is drawn page by page as it is set', async () => {
-    const drawn = await pageDrawings(EVERYTHING, pictures);
-    expect(drawn).toHaveLength((await pdfOf(EVERYTHING, pictures)).pages);
-    const sizes = await Promise.all(drawn.map((svg) => sharp(Buffer.from(svg)).stats()));
+    const { drawings } = await pageDrawings(EVERYTHING, pictures);
+    expect(drawings).toHaveLength((await pdfOf(EVERYTHING, pictures)).pages);
+    const sizes = await Promise.all(drawings.map((svg) => sharp(Buffer.from(svg)).stats()));
     // Paper is white; each page has ink on it, and none is all ink.
     for (const { channels } of sizes) {
       expect(channels[0]?.min).toBeLessThan(80);

@@ -40,91 +40,83 @@ export function documentsOf(ground: DocumentGround, key: IdentificationKey): rea
   ];
 }
 
-/**
- * A document in the roomiest setting that takes one page; where none does, in the densest.
- *
- * @param pictures bytes by the names that the ground gives them
- */
-export async function settled(
+/** A document in the roomiest setting that takes one page; where none does, in the densest. */
+export async function settled<T extends { readonly pages: number }>(
   { settings: [roomiest, ...denser] }: Document,
-  pictures: ReadonlyMap<string, Uint8Array>,
-): Promise<{ readonly paper: Paper; readonly pdf: Uint8Array }> {
-  let paper = roomiest as Paper;
-  let made = await pdfOf(paper, pictures);
+  set: (paper: Paper) => Promise<T>,
+): Promise<T> {
+  let made = await set(roomiest as Paper);
   for (const next of denser) {
     if (made.pages === 1) break;
-    paper = next;
-    made = await pdfOf(paper, pictures);
+    made = await set(next);
   }
-  return { paper, pdf: made.bytes };
+  return made;
 }
 
-/** What the documents of all languages are made from. */
+/** What the documents are made from. */
 export interface DocumentsFrom {
   readonly dossier: Dossier;
   readonly account: Account;
   readonly revision: ToldRevision | null;
-  /** Pictures of the site, and its files so far, among which they are. */
-  readonly pictures: ReadonlyMap<string, SitePicture>;
-  readonly files: Files;
 }
 
 /** Puts the documents of every language among the files of a site, and answers their names. */
 export async function documentsInto(
   maker: Maker,
   from: DocumentsFrom,
+  shown: Shown,
   told: Told,
 ): Promise<readonly string[]> {
-  const { bytes } = picturesOnPaper(from);
+  const { names, bytes } = picturesOnPaper(shown);
   const hashes = [...bytes].map(([name, picture]) => [name, sha512(picture)]);
-  const names: string[] = [];
+  const key = publishedKey(from);
+  const made: string[] = [];
   for (const [i, language] of LANGUAGES.entries()) {
     told.begins(`Document ${i + 1} of ${LANGUAGES.length}`, 0.8 + (0.16 * i) / LANGUAGES.length);
-    for (const document of documentsIn(language, from)) {
+    for (const document of documentsOf({ ...from, language, pictures: names }, key)) {
       const { name, settings } = document;
-      const key = sha512(JSON.stringify([name, PAGE_MAKERS, hashes, settings]));
-      await maker.put(key, async () => {
-        const { pdf } = await settled(document, bytes);
+      const of = sha512(JSON.stringify([name, PAGE_MAKERS, hashes, settings]));
+      await maker.put(of, async () => {
+        const { bytes: pdf } = await settled(document, (paper) => pdfOf(paper, bytes));
         return { files: new Map([[name, pdf]]), told: null };
       });
-      names.push(name);
+      made.push(name);
     }
   }
-  return names;
+  return made;
 }
 
 /** Drawings of the pages of a language's documents, `en/key-1.svg`. */
 export async function documentViews(
   folder: string,
-  dossier: Dossier,
-  account: Account,
-  revision: ToldRevision | null,
+  from: DocumentsFrom,
   language: Language,
   told: Told,
 ): Promise<Files> {
   const files: Files = new Map();
-  const pictures = await sitePictures(await makerInto(files, null), folder, account, told);
-  const from = { dossier, account, revision, pictures, files };
-  const { bytes } = picturesOnPaper(from);
+  const pictures = await sitePictures(await makerInto(files, null), folder, from.account, told);
+  const { names, bytes } = picturesOnPaper({ pictures, files });
   const views: Files = new Map();
-  for (const document of documentsIn(language, from)) {
-    const { paper } = await settled(document, bytes);
-    const pages = await pageDrawings(paper, bytes);
+  for (const document of documentsOf({ ...from, language, pictures: names }, publishedKey(from))) {
+    const { drawings } = await settled(document, (paper) => pageDrawings(paper, bytes));
     const nameOf = (page: number) => document.name.replace('.pdf', `-${page + 1}.svg`);
-    for (const [page, svg] of pages.entries()) views.set(nameOf(page), svg);
+    for (const [page, svg] of drawings.entries()) views.set(nameOf(page), svg);
   }
   return views;
 }
 
-function documentsIn(language: Language, from: DocumentsFrom): readonly Document[] {
-  const { dossier, account, revision } = from;
-  const key = identificationKey(knownOf(dossier, account.asOf ?? '', false), 'published');
-  const { names } = picturesOnPaper(from);
-  return documentsOf({ account, language, revision, pictures: names }, key);
+function publishedKey({ dossier, account }: DocumentsFrom): IdentificationKey {
+  return identificationKey(knownOf(dossier, account.asOf ?? '', false), 'published');
+}
+
+/** Pictures of a site, and its files so far, among which they are. */
+interface Shown {
+  readonly pictures: ReadonlyMap<string, SitePicture>;
+  readonly files: Files;
 }
 
 /** Pictures at the size that a page has room for. */
-function picturesOnPaper({ pictures, files }: DocumentsFrom) {
+function picturesOnPaper({ pictures, files }: Shown) {
   const names = new Map<string, string>();
   const bytes = new Map<string, Uint8Array>();
   for (const [file, { stem, sizes }] of pictures) {

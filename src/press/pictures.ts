@@ -11,6 +11,7 @@ import {
   type ToldPrinting,
 } from '../chronicle/index.ts';
 import { PICTURE_MAKERS, PictureFault, publishedPicture, sha512 } from '../host/index.ts';
+import { sizeOf } from './card-on.ts';
 import type { Maker } from './made.ts';
 import { marksOn } from './pointed.ts';
 import type { Files, Told } from './told.ts';
@@ -27,8 +28,7 @@ export async function sitePictures(
 ): Promise<ReadonlyMap<string, SitePicture>> {
   const made = new Map<string, SitePicture>();
   const shown = [...account.printings, ...account.counterfeits].flatMap(shownOf);
-  const { widthMm, heightMm } = account.subject;
-  const sizeMm = widthMm && heightMm ? ([widthMm, heightMm] as const) : null;
+  const sizeMm = sizeOf(account);
   for (const [i, one] of shown.entries()) {
     const { file } = one;
     told.begins(`Picture ${i + 1} of ${shown.length}`, 0.5 + (0.3 * i) / shown.length);

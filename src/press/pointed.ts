@@ -1,6 +1,7 @@
-import { cardMapOf, findOutline, pixelOf, type SizeMm } from '../bench/index.ts';
+import { pixelOf, type SizeMm } from '../bench/index.ts';
 import type { PointedPlace, SitePicture } from '../chronicle/index.ts';
 import { decodePicture } from '../host/index.ts';
+import { cardOn } from './card-on.ts';
 
 /**
  * Where places of a card lie on a picture of it, as shares of its width and height; undefined where
@@ -12,10 +13,8 @@ export async function marksOn(
   places: readonly PointedPlace[],
 ): Promise<SitePicture['marks']> {
   const picture = await decodePicture(file);
-  const { hypotheses, trouble } = findOutline(picture, { sizeMm, dpi: null });
-  const [outline] = hypotheses;
-  if (outline === undefined || trouble !== null) return undefined;
-  const map = cardMapOf(outline.corners, sizeMm, outline.lens);
+  const map = cardOn(picture, sizeMm);
+  if (map === undefined) return undefined;
   const share = (at: number, length: number) =>
     Math.min(1, Math.max(0, Number((at / length).toFixed(4))));
   return places.map(({ boxMm: [left, top, right, bottom] }) =>

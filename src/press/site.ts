@@ -41,8 +41,8 @@ export async function publishedFiles(
   const maker = await makerInto(files, earlier ?? null);
   const pictures = await sitePictures(maker, folder, account, told);
   const [revision = null] = history;
-  const from = { dossier, account, revision, pictures, files };
-  const papers = documents ? await documentsInto(maker, from, told) : [];
+  const from = { dossier, account, revision };
+  const papers = documents ? await documentsInto(maker, from, { pictures, files }, told) : [];
   const downloads = downloadFiles(dossier, { prices: account.currency !== null }, history);
   told.begins('Writing the pages', 0.97);
   const ground = { account, languages: LANGUAGES, pictures, history };

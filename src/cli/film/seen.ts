@@ -1,9 +1,9 @@
 import { randomUUID } from 'node:crypto';
-import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { SeenOnFilm } from '../../chronicle/index.ts';
 import { copiesOf, type Dossier } from '../../dossier/index.ts';
 import { addRows } from '../added.ts';
+import { keptExamination } from '../examine/keep.ts';
 import { counted } from '../report/words.ts';
 import type { Terminal } from '../terminal.ts';
 import { writeAsked } from '../written.ts';
@@ -72,11 +72,7 @@ async function addMarks(
   recording: string,
 ): Promise<void> {
   const file = join(folder, 'desk', 'examinations', `${copy}.json`);
-  const text = await readFile(file, 'utf8').catch((error: NodeJS.ErrnoException) => {
-    if (error.code === 'ENOENT') return '{}';
-    throw error;
-  });
-  const there = JSON.parse(text);
+  const there = (await keptExamination(folder, copy)) as { readonly marks?: readonly object[] };
   const marks = seen.map(({ at, clock, note }) => ({
     '@context': 'http://www.w3.org/ns/anno.jsonld',
     id: `urn:uuid:${randomUUID()}`,

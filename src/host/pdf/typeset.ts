@@ -55,10 +55,11 @@ export async function pdfOf(
 export async function pageDrawings(
   paper: Paper,
   pictures: ReadonlyMap<string, Uint8Array> = new Map(),
-): Promise<readonly string[]> {
-  return await set(paper, pictures, (compiler, result) =>
-    pagesApart(compiler.plainSvg(result), result.numOfPages),
-  );
+): Promise<{ readonly drawings: readonly string[]; readonly pages: number }> {
+  return await set(paper, pictures, (compiler, result) => {
+    const pages = result.numOfPages;
+    return { drawings: pagesApart(compiler.plainSvg(result), pages), pages };
+  });
 }
 
 async function set<T>(

@@ -1,8 +1,9 @@
 import { join } from 'node:path';
-import { cardMapOf, findOutline, rectified } from '../../bench/index.ts';
+import { rectified } from '../../bench/index.ts';
 import type { Account, StillPicture, ToldPicture } from '../../chronicle/index.ts';
 import { isSafeName } from '../../dossier/index.ts';
 import { decodePicture, shownSamples } from '../../host/index.ts';
+import { cardOn, sizeOf } from '../card-on.ts';
 import type { Told } from '../told.ts';
 
 /** Pixels a millimetre of a card on stills, and widest picture. */
@@ -36,25 +37,19 @@ export async function stillPictures(
 async function stillPicture(
   folder: string,
   { file, rights }: ToldPicture,
-  { subject: { widthMm, heightMm } }: Account,
+  account: Account,
 ): Promise<StillPicture> {
   const picture = await decodePicture(join(folder, file));
-  const sizeMm = widthMm && heightMm ? ([widthMm, heightMm] as const) : null;
-  const { hypotheses, trouble } = sizeMm
-    ? findOutline(picture, { sizeMm, dpi: null })
-    : { hypotheses: [], trouble: null };
-  const [outline] = hypotheses;
-  const sure = sizeMm && outline && trouble === null;
-  const shown = sure
-    ? rectified(picture, cardMapOf(outline.corners, sizeMm, outline.lens), FINENESS, 0)
-    : picture;
+  const sizeMm = sizeOf(account);
+  const map = sizeMm ? cardOn(picture, sizeMm) : undefined;
+  const shown = map ? rectified(picture, map, FINENESS, 0) : picture;
   const bytes = await shownSamples(shown, WIDEST);
   const width = Math.min(WIDEST, shown.width);
   return {
     href: `data:image/jpeg;base64,${Buffer.from(bytes).toString('base64')}`,
     width,
     height: (shown.height * width) / shown.width,
-    toEdges: Boolean(sure),
+    toEdges: map !== undefined,
     rights,
   };
 }

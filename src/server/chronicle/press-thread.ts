@@ -9,7 +9,6 @@ import {
   type Told as Hearing,
   kitFiles,
   madeWith,
-  type PublishedWith,
   proofOf,
   publishedFiles,
   publishInto,
@@ -60,30 +59,26 @@ async function accountFor({ folder, version, prices }: Told, told: Hearing): Pro
   return last.account;
 }
 
-async function preview(folder: string, account: Account, told: Hearing): Promise<Files> {
-  const edition = await editionFor(folder, account, true);
-  const history = toldHistory(account.worked.account, edition, true);
-  return await siteFor(folder, account, { history, documents: false }, told);
+async function preview(folder: string, made: Account, told: Hearing): Promise<Files> {
+  const {
+    dossier,
+    worked: { account },
+  } = made;
+  const history = toldHistory(account, await editionFor(folder, made, true), true);
+  return await publishedFiles(folder, dossier, account, { history, documents: false }, told);
 }
 
 async function documents(
   { folder, language }: Task<'documents'>,
-  account: Account,
+  made: Account,
   told: Hearing,
 ): Promise<Files> {
-  const edition = await editionFor(folder, account, true);
-  const [revision = null] = toldHistory(account.worked.account, edition, true);
-  const { dossier, worked: work } = account;
-  return await documentViews(folder, dossier, work.account, revision, language, told);
-}
-
-async function siteFor(
-  folder: string,
-  { dossier, worked: { account } }: Account,
-  published: PublishedWith,
-  told: Hearing,
-): Promise<Files> {
-  return await publishedFiles(folder, dossier, account, published, told);
+  const {
+    dossier,
+    worked: { account },
+  } = made;
+  const [revision = null] = toldHistory(account, await editionFor(folder, made, true), true);
+  return await documentViews(folder, { dossier, account, revision }, language, told);
 }
 
 async function stills(
@@ -99,13 +94,17 @@ async function stills(
 
 async function publish(
   { folder, out, proof }: Task<'publish'>,
-  account: Account,
+  made: Account,
   told: Hearing,
 ): Promise<string> {
-  const edition = await editionFor(folder, account, proof);
-  const history = toldHistory(account.worked.account, edition, proof);
+  const {
+    dossier,
+    worked: { account },
+  } = made;
+  const edition = await editionFor(folder, made, proof);
+  const history = toldHistory(account, edition, proof);
   const published = { history, documents: true, earlier: out };
-  const files = await siteFor(folder, account, published, told);
+  const files = await publishedFiles(folder, dossier, account, published, told);
   told.begins('Writing the files', 0.98);
   const frozen = proof ? null : edition;
   await publishInto(out, files, folder, frozen);
