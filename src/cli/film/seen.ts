@@ -11,10 +11,15 @@ import { WrongCall } from '../wrong-call.ts';
 
 const EVENTS = 'desk/events.csv';
 
+interface Examined {
+  readonly marks?: readonly object[];
+}
+
 /**
  * Writes what was seen on film to the desk: a row of the events, and a mark of the copy's
  * examination whose place is the moment in the recording. What stands there already is not written
- * again. Throws `WrongCall` where a copy is not on the desk.
+ * again. Throws `WrongCall`, and writes nothing, where a copy is not on the desk or what is kept of its
+ * examination cannot be read.
  */
 export async function writeSeen(
   folder: string,
@@ -28,6 +33,9 @@ export async function writeSeen(
   if (strange)
     throw new WrongCall(`The marks name the copy ${strange.copy}, which is not on the desk.`);
   const fresh = seen.filter((one) => !isThere(dossier, one));
+  // All that could be refused is read before anything is written.
+  const kept = new Map<string, Examined>();
+  for (const { copy } of fresh) kept.set(copy, await keptExamination(folder, copy));
   if (fresh.length > 0)
     await addRows(
       folder,
@@ -40,13 +48,10 @@ export async function writeSeen(
         note,
       })),
     );
-  for (const copy of new Set(fresh.map((one) => one.copy)))
-    await addMarks(
-      folder,
-      copy,
-      fresh.filter((one) => one.copy === copy),
-      recording,
-    );
+  for (const [copy, before] of kept) {
+    const mine = fresh.filter((one) => one.copy === copy);
+    await addMarks(folder, copy, before, mine, recording);
+  }
   terminal.say(`Written to ${EVENTS}: ${counted(fresh.length, 'row')}.\n`);
 }
 
@@ -68,11 +73,11 @@ function isThere({ tables }: Dossier, { clock, copy, note }: SeenOnFilm): boolea
 async function addMarks(
   folder: string,
   copy: string,
+  before: Examined,
   seen: readonly SeenOnFilm[],
   recording: string,
 ): Promise<void> {
   const file = join(folder, 'desk', 'examinations', `${copy}.json`);
-  const there = (await keptExamination(folder, copy)) as { readonly marks?: readonly object[] };
   const marks = seen.map(({ at, clock, note }) => ({
     '@context': 'http://www.w3.org/ns/anno.jsonld',
     id: `urn:uuid:${randomUUID()}`,
@@ -91,6 +96,6 @@ async function addMarks(
   }));
   await writeAsked(
     file,
-    `${JSON.stringify({ ...there, marks: [...(there.marks ?? []), ...marks] }, null, 1)}\n`,
+    `${JSON.stringify({ ...before, marks: [...(before.marks ?? []), ...marks] }, null, 1)}\n`,
   );
 }
