@@ -25,26 +25,28 @@ const AROUND_MM = 15;
 /** Millimetres from column to column, near enough. */
 const ALONG_MM = 0.1;
 const UNREST_FROM_MM = 0.4;
-const UNREST = 0.12;
 
-/** Share of the whole border whose colour is not the border's: near 0 for one plain colour. */
-export function unrestOf(strip: BorderStrip, whiteness: Whiteness, borderRows: Int32Array): number {
-  return unrestBetween(strip, whiteness, borderRows, [0, strip.rays.length - 1], new Set());
+/** The unrolled border and what has been made of it. */
+export interface Seen {
+  readonly strip: BorderStrip;
+  readonly whiteness: Whiteness;
+  readonly excess: Excess;
+  readonly borderRows: Int32Array;
+  /** How far each place is from the border's colour, and how far counts as being of another. */
+  readonly away: Float32Array;
+  readonly limit: number;
+  /** Of the whole border, as `unrestOf` gives it. */
+  readonly cardUnrest: number;
 }
 
-/**
- * Features of a place.
- *
- * @param cardUnrest of the whole border, as `unrestOf` gives it
- */
-export function featuresOf(
-  strip: BorderStrip,
-  whiteness: Whiteness,
-  excess: Excess,
-  borderRows: Int32Array,
-  cardUnrest: number,
-  place: WornPlace,
-): PlaceFeatures {
+/** Share of the whole border whose colour is not the border's: near 0 for one plain colour. */
+export function unrestOf(seen: Omit<Seen, 'cardUnrest' | 'whiteness' | 'excess'>): number {
+  return unrestBetween(seen, [0, seen.strip.rays.length - 1], new Set());
+}
+
+/** Features of a place. */
+export function featuresOf(seen: Seen, place: WornPlace): PlaceFeatures {
+  const { strip, whiteness, excess, borderRows, cardUnrest } = seen;
   const { rows, firstMm, stepMm } = strip;
   const reach = Math.round(AROUND_MM / ALONG_MM);
   const near = [place.first - reach, place.last + reach] as const;
@@ -70,8 +72,7 @@ export function featuresOf(
     plateau,
     firmness: plateau / Math.max(sd, 0.002),
     tint: tint / plateau,
-    unrest:
-      (unrestBetween(strip, whiteness, borderRows, near, new Set(place.cells)) + cardUnrest) / 2,
+    unrest: (unrestBetween(seen, near, new Set(place.cells)) + cardUnrest) / 2,
     overlap: overlapOf(strip, place),
     depthMm,
     fills: depthMm / Math.max(deepest, 0.1),
@@ -85,24 +86,22 @@ export function columnOf({ rays }: BorderStrip, index: number): number {
 
 /** Share of a stretch of border whose colour is not the border's, own cells left out. */
 function unrestBetween(
-  strip: BorderStrip,
-  { share, rest }: Whiteness,
-  borderRows: Int32Array,
+  { strip, borderRows, away, limit }: Pick<Seen, 'strip' | 'borderRows' | 'away' | 'limit'>,
   [first, last]: readonly [number, number],
   own: ReadonlySet<number>,
 ): number {
   const from = Math.round((UNREST_FROM_MM - strip.firstMm) / strip.stepMm);
-  let [away, all] = [0, 0];
+  let [other, all] = [0, 0];
   for (let index = first; index <= last; index += 2) {
     const column = columnOf(strip, index);
     for (let row = from; row < (borderRows[column] as number); row += 2) {
       const cell = column * strip.rows + row;
       if (own.has(cell)) continue;
       all++;
-      if (Math.abs(share[cell] as number) + (rest[cell] as number) > UNREST) away++;
+      if ((away[cell] as number) > limit) other++;
     }
   }
-  return all > 0 ? away / all : 1;
+  return all > 0 ? other / all : 1;
 }
 
 /** How much the ground outside the place looks like the place and unlike the ground beside it. */

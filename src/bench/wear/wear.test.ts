@@ -159,6 +159,13 @@ describe('wear of corners and edges', () => {
     ).toBeLessThan(0.1);
   });
 
+  it('finds a worn tip of a cream border under the noise of an ordinary picture', () => {
+    // Cream lies so near to bare board that noise alone passes for another colour in places.
+    const cream: Scene = { border: [0.6, 0.52, 0.33], noise: 0.014 };
+    expect(sure({ ...cream, worn: tip }).map(({ kind }) => kind)).toEqual(['corner-wear']);
+    expect(sure(cream)).toEqual([]);
+  });
+
   it('is never surer under more noise', () => {
     const chances = [0.004, 0.02, 0.04].map(
       (noise) =>

@@ -14,7 +14,7 @@ import { quantileOf } from './quantiles.ts';
 import { type RimColour, rimColourOf } from './rim-colour.ts';
 import { raysOf } from './round-outline.ts';
 import { tipRadiusOf } from './tip-radius.ts';
-import { usualOf, whitenessOf } from './whiteness.ts';
+import { noiseOf, usualOf, whitenessOf } from './whiteness.ts';
 import { type Excess, excessOf, type WornPlace, wornPlacesOf } from './worn-places.ts';
 
 /** Worn corners and edges of one side of a card, and what its picture could not show. */
@@ -34,8 +34,10 @@ export interface Wear {
 const REACH_MM = 3.5;
 const STEP_MM = 0.05;
 const ALONG_MM = 0.1;
-/** Change of colour, as a share of the way to white, at which frame or art begins. */
-const FRAME = 0.12;
+/** Change of colour, as a share of the way to white, from which a place is not of the border's colour. */
+const AWAY = 0.12;
+/** Noise alone stays below so many of its standard deviations, also beside a pale border. */
+const NOISE_SDS = 6;
 /** Share of the border that may be of another colour, and it still counts as of one. Judgement, no source. */
 const PLAIN = 0.2;
 /** Least contrast of white against the border at which whitening can show. Judgement, no source. */
@@ -54,12 +56,16 @@ export function wearOf(picture: Picture, map: CardMap, bordered = true): Wear {
   const [border, white] = [borderColourOf(strip), cardWhiteOf(picture, map)];
   const whiteness = onPaleBorder(strip, border, whitenessOf(strip, border, white));
   const away = whiteness.share.map((share, i) => Math.abs(share) + (whiteness.rest[i] as number));
-  const borderRows = borderRowsOf(strip, map, away, FRAME);
+  const limit = Math.max(AWAY, NOISE_SDS * noiseOf(strip, whiteness.share));
+  const borderRows = borderRowsOf(strip, map, away, limit);
   const excess = excessOf(strip, whiteness.share, usualOf(strip, whiteness.share));
-  const cardUnrest = unrestOf(strip, whiteness, borderRows);
+  const cardUnrest = unrestOf({ strip, away, limit, borderRows });
   const plain = bordered && cardUnrest < PLAIN;
   const defects = wornPlacesOf(strip, excess, borderRows).flatMap((place) => {
-    const features = featuresOf(strip, whiteness, excess, borderRows, cardUnrest, place);
+    const features = featuresOf(
+      { strip, whiteness, excess, borderRows, away, limit, cardUnrest },
+      place,
+    );
     return defectOf(strip, excess, place, features, plain);
   });
   const lost = plain ? lostCardOf(strip, border, white) : { defects: [], detectionLimitMm: null };

@@ -40,6 +40,28 @@ export function whitenessOf(
   return { share, rest, contrast };
 }
 
+/** Columns so far apart share neither blur nor sharpening. */
+const APART = 5;
+
+/**
+ * One standard deviation of the noise of a share along the border, from its changes over half a
+ * millimetre: edges of a print are too few to count, a broad change of colour is too slow.
+ */
+export function noiseOf({ rays, rows, firstMm, stepMm }: BorderStrip, share: Float32Array): number {
+  const [from, to] = [0.6, 1.4].map((mm) => Math.round((mm - firstMm) / stepMm)) as [
+    number,
+    number,
+  ];
+  const changes: number[] = [];
+  for (let column = APART; column < rays.length; column += 2)
+    for (let row = from; row <= to; row += 4) {
+      const at = column * rows + row;
+      changes.push(Math.abs((share[at] as number) - (share[at - APART * rows] as number)));
+    }
+  // Half of all normal differences are smaller than 0.6745 times the square root of two.
+  return quantileOf(changes, 0.5) / 0.9539;
+}
+
 /** What is usual along a side: the unworn level and its scatter, by row from the cut edge. */
 export interface Usual {
   readonly level: Float32Array;
