@@ -12,7 +12,9 @@ export interface Lens {
 
 /** Where a point would lie without the bow. */
 export function straightened(lens: Lens, [x, y]: PointPx): PointPx {
-  const [cx, cy, unit] = frameOf(lens);
+  const cx = (lens.width - 1) / 2;
+  const cy = (lens.height - 1) / 2;
+  const unit = halfDiagonalOf(lens);
   const u = (x - cx) / unit;
   const v = (y - cy) / unit;
   const stretch = 1 + lens.k1 * (u * u + v * v);
@@ -24,20 +26,24 @@ export function straightened(lens: Lens, [x, y]: PointPx): PointPx {
  * radius. Misleads for |k1| over 0.3, where the map may fold over inside the picture.
  */
 export function bowed(lens: Lens, [x, y]: PointPx): PointPx {
-  const [cx, cy, unit] = frameOf(lens);
+  if (lens.k1 === 0) return [x, y];
+  const cx = (lens.width - 1) / 2;
+  const cy = (lens.height - 1) / 2;
+  const unit = halfDiagonalOf(lens);
   const u = (x - cx) / unit;
   const v = (y - cy) / unit;
-  const ideal = Math.hypot(u, v);
-  if (ideal === 0 || lens.k1 === 0) return [x, y];
+  const ideal = Math.sqrt(u * u + v * v);
+  if (ideal === 0) return [x, y];
   let seen = ideal;
   for (let step = 0; step < 6; step++) {
-    const off = seen + lens.k1 * seen ** 3 - ideal;
-    seen -= off / (1 + 3 * lens.k1 * seen * seen);
+    const bend = lens.k1 * seen * seen;
+    seen -= (seen + bend * seen - ideal) / (1 + 3 * bend);
   }
   const shrink = (seen / ideal) * unit;
   return [cx + u * shrink, cy + v * shrink];
 }
 
-function frameOf({ width, height }: Lens): readonly [number, number, number] {
-  return [(width - 1) / 2, (height - 1) / 2, Math.hypot(width, height) / 2];
+/** Half a picture's diagonal, in pixels. */
+export function halfDiagonalOf({ width, height }: Lens): number {
+  return Math.sqrt(width * width + height * height) / 2;
 }

@@ -122,9 +122,10 @@ function misfitOf(
   const n = face > 0 ? TERMS + 1 : TERMS;
   normal.fill(0);
   right.fill(0);
+  const halo = Math.sqrt(blur * blur + HALO * HALO);
   let total = 0;
   for (let i = 0; i < off.length; i++) {
-    fillBasis((off[i] as number) - edge, blur, face);
+    fillBasis((off[i] as number) - edge, blur, halo, face);
     for (let a = 0; a < n; a++) {
       const own = basis[a] as number;
       for (let b = 0; b <= a; b++)
@@ -138,7 +139,7 @@ function misfitOf(
 }
 
 /** Level and slope of the card; step, ramp and bend outside; halo; step at a face's outer edge. */
-function fillBasis(u: number, blur: number, face: number): void {
+function fillBasis(u: number, blur: number, halo: number, face: number): void {
   const z = u / blur;
   const share = cumulative(z);
   const bell = Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
@@ -147,7 +148,7 @@ function fillBasis(u: number, blur: number, face: number): void {
   basis[2] = share;
   basis[3] = (blur * (z * share + bell)) / 5;
   basis[4] = (blur * blur * ((z * z + 1) * share + z * bell)) / 25;
-  basis[5] = share - cumulative(u / Math.hypot(blur, HALO));
+  basis[5] = share - cumulative(u / halo);
   basis[6] = face > 0 ? cumulative((u - face) / blur) : 0;
 }
 

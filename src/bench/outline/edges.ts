@@ -61,7 +61,12 @@ export function edgesOf({ width, height, colours }: Reduced): Edges {
 function weightsOf(steepness: Float32Array): Float32Array {
   const usual = Math.max(LEAST_USUAL, OVER_MEDIAN * medianOf(steepness));
   const square = usual * usual;
-  return steepness.map((s) => (s * s) / (s * s + square));
+  const weights = new Float32Array(steepness.length);
+  for (let i = 0; i < weights.length; i++) {
+    const s = steepness[i] as number;
+    weights[i] = (s * s) / (s * s + square);
+  }
+  return weights;
 }
 
 /** Median of every 17th value: enough for a level of noise, and quick. */

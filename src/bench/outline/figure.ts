@@ -1,4 +1,4 @@
-import { bowed, type Lens, straightened } from '../geometry/lens.ts';
+import { bowed, halfDiagonalOf, type Lens, straightened } from '../geometry/lens.ts';
 import type { Corners, PointPx } from '../geometry/points.ts';
 
 /**
@@ -57,6 +57,6 @@ export function seenPoint({ lens, ideal }: Figure, side: number, t: number): Poi
 }
 
 /** Centre of a picture and half its diagonal, in pixels. */
-export function centreOf({ width, height }: Lens): { cx: number; cy: number; unit: number } {
-  return { cx: (width - 1) / 2, cy: (height - 1) / 2, unit: Math.hypot(width, height) / 2 };
+export function centreOf(lens: Lens): { cx: number; cy: number; unit: number } {
+  return { cx: (lens.width - 1) / 2, cy: (lens.height - 1) / 2, unit: halfDiagonalOf(lens) };
 }

@@ -74,24 +74,22 @@ function offsetsOf(strips: Strips, expected: FitTerms['expected']): Float64Array
 
 /** Where the sides of a figure pass through every strip. */
 function offsetsOfFigure(strips: Strips, figure: Figure): Float64Array {
+  const cosines = figure.angle.map(Math.cos);
+  const sines = figure.angle.map(Math.sin);
+  const { cx, cy, unit } = centreOf(figure.lens);
   return strips.x.map((x, at) => {
     const y = strips.y[at] as number;
     const nx = strips.nx[at] as number;
     const ny = strips.ny[at] as number;
     const side = Math.floor(at / STRIPS);
     let off = 0;
-    for (let step = 0; step < 2; step++)
-      off -= distanceTo(figure, side, x + off * nx, y + off * ny);
+    for (let step = 0; step < 2; step++) {
+      const [u, v] = straightened(figure.lens, [x + off * nx, y + off * ny]);
+      const across = (cosines[side] as number) * (u - cx) + (sines[side] as number) * (v - cy);
+      off -= across - (figure.c[side] as number) * unit;
+    }
     return off;
   });
-}
-
-/** Pixels, without the bow, by which a seen point lies outward of a side. */
-function distanceTo({ lens, angle, c }: Figure, side: number, x: number, y: number): number {
-  const { cx, cy, unit } = centreOf(lens);
-  const [u, v] = straightened(lens, [x, y]);
-  const a = angle[side] as number;
-  return Math.cos(a) * (u - cx) + Math.sin(a) * (v - cy) - (c[side] as number) * unit;
 }
 
 function round(
@@ -110,7 +108,7 @@ function round(
   const usual = usualOf(strips);
   for (let side = 0; side < 4; side++) {
     const edges = nearest(strips, guess, side, scale, usual[side] as number);
-    for (const edge of edges) addEdge(sums, strips, figure, side, edge);
+    addEdges(sums, strips, figure, side, edges);
     held[side] = edges.length / STRIPS;
     scatter[side] = scatterOf(edges, guess);
   }
@@ -150,22 +148,29 @@ interface Edge {
 
 const row = new Float64Array(PARAMETERS);
 
-/** Adds what one edge says of its side and of the bow to the normal equations. */
-function addEdge(sums: Sums, strips: Strips, figure: Figure, side: number, edge: Edge): void {
+/** Adds what the edges of a side say of it and of the bow to the normal equations. */
+function addEdges(
+  sums: Sums,
+  strips: Strips,
+  figure: Figure,
+  side: number,
+  edges: readonly Edge[],
+): void {
   const { cx, cy, unit } = centreOf(figure.lens);
-  const { at, off, weight } = edge;
-  const x = ((strips.x[at] as number) + off * (strips.nx[at] as number) - cx) / unit;
-  const y = ((strips.y[at] as number) + off * (strips.ny[at] as number) - cy) / unit;
-  const square = x * x + y * y;
-  const stretch = 1 + figure.lens.k1 * square;
   const cosine = Math.cos(figure.angle[side] as number);
   const sine = Math.sin(figure.angle[side] as number);
-  const across = cosine * x + sine * y;
   row.fill(0);
-  row[side] = (cosine * y - sine * x) * stretch;
-  row[4 + side] = -1;
-  row[8] = across * square;
-  addRow(sums, (figure.c[side] as number) - across * stretch, weight);
+  for (const { at, off, weight } of edges) {
+    const x = ((strips.x[at] as number) + off * (strips.nx[at] as number) - cx) / unit;
+    const y = ((strips.y[at] as number) + off * (strips.ny[at] as number) - cy) / unit;
+    const square = x * x + y * y;
+    const stretch = 1 + figure.lens.k1 * square;
+    const across = cosine * x + sine * y;
+    row[side] = (cosine * y - sine * x) * stretch;
+    row[4 + side] = -1;
+    row[8] = across * square;
+    addRow(sums, (figure.c[side] as number) - across * stretch, weight);
+  }
 }
 
 function addRow({ normal, right }: Sums, residual: number, weight: number): void {

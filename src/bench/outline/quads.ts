@@ -84,11 +84,8 @@ function tryQuad(
   aspect: number | null,
   best: Best,
 ): void {
-  const { lines } = grid;
-  const n = lines.length;
-  const one = lines[a] as Line;
-  const two = lines[c] as Line;
-  if (Math.abs(one.nx * two.ny - one.ny * two.nx) < LEAST_CROSSING) return;
+  const n = grid.lines.length;
+  if (!cross(grid.lines[a] as Line, grid.lines[c] as Line)) return;
   putCorner(grid, 0, a * n + c);
   putCorner(grid, 1, c * n + b);
   putCorner(grid, 2, b * n + d);
@@ -96,19 +93,24 @@ function tryQuad(
   if (!lies(corners, edges)) return;
   const shape = shapeOf(corners, aspect);
   if (shape === null) return;
-  const score =
-    shape +
-    sideScore(grid, a, c, d) +
-    sideScore(grid, b, c, d) +
-    sideScore(grid, c, a, b) +
-    sideScore(grid, d, a, b);
-  best.take(score, corners);
+  const one = shape + sideScore(grid, a, c, d);
+  if (one + 3 * MOST_OF_SIDE <= best.least) return;
+  const two = one + sideScore(grid, b, c, d);
+  if (two + 2 * MOST_OF_SIDE <= best.least) return;
+  best.take(two + sideScore(grid, c, a, b) + sideScore(grid, d, a, b), corners);
+}
+
+function cross(a: Line, b: Line): boolean {
+  return Math.abs(a.nx * b.ny - a.ny * b.nx) >= LEAST_CROSSING;
 }
 
 function putCorner({ x, y }: Grid, i: number, at: number): void {
   corners[2 * i] = x[at] as number;
   corners[2 * i + 1] = y[at] as number;
 }
+
+/** No side scores more, however whole it is: a figure that cannot reach the best is left at once. */
+const MOST_OF_SIDE = Math.log(1.2);
 
 /** Support of the stretch of line i between lines j and k, less what runs on beyond them. */
 function sideScore({ lines, runs, along }: Grid, i: number, j: number, k: number): number {
@@ -152,10 +154,9 @@ function shapeOf(p: Float64Array, aspect: number | null): number | null {
 /** Length of the side from corner i to the next. */
 export function sideOf(p: Float64Array, i: number): number {
   const j = (i + 1) % 4;
-  return Math.hypot(
-    (p[2 * j] as number) - (p[2 * i] as number),
-    (p[2 * j + 1] as number) - (p[2 * i + 1] as number),
-  );
+  const x = (p[2 * j] as number) - (p[2 * i] as number);
+  const y = (p[2 * j + 1] as number) - (p[2 * i + 1] as number);
+  return Math.sqrt(x * x + y * y);
 }
 
 function turnAt(p: Float64Array, i: number): number {
@@ -173,18 +174,19 @@ function turnAt(p: Float64Array, i: number): number {
 class Best {
   readonly #room: number;
   #kept: Quad[] = [];
-  #least = Number.NEGATIVE_INFINITY;
+  /** A figure with no more than this is not among them. */
+  least = Number.NEGATIVE_INFINITY;
 
   constructor(room: number) {
     this.#room = room;
   }
 
   take(score: number, corners: Float64Array): void {
-    if (score <= this.#least) return;
+    if (score <= this.least) return;
     this.#kept.push({ score, corners: clockwise(corners) });
     if (this.#kept.length < 2 * this.#room) return;
     this.#kept = this.sorted().slice(0, this.#room);
-    this.#least = (this.#kept[this.#room - 1] as Quad).score;
+    this.least = (this.#kept[this.#room - 1] as Quad).score;
   }
 
   sorted(): Quad[] {
@@ -214,15 +216,13 @@ export function distance(p: Float64Array, q: Float64Array): number {
     let most = 0;
     for (let i = 0; i < 8; i += 2) {
       const j = (i + turn) % 8;
-      const off = Math.hypot(
-        (p[i] as number) - (q[j] as number),
-        (p[i + 1] as number) - (q[j + 1] as number),
-      );
-      if (off > most) most = off;
+      const x = (p[i] as number) - (q[j] as number);
+      const y = (p[i + 1] as number) - (q[j + 1] as number);
+      most = Math.max(most, x * x + y * y);
     }
-    if (most < least) least = most;
+    least = Math.min(least, most);
   }
-  return least;
+  return Math.sqrt(least);
 }
 
 /** Area within four corners. */

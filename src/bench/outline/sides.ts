@@ -21,13 +21,14 @@ const Z_SURE = 24;
 const FAINTEST = 0.0015 ** 2;
 const LEAST_EVIDENCE = 0.03;
 
+/** Change of three colours, its energy, and the most support within a pixel across. */
+const SEEN = 5;
+
 const colours = new Float32Array(ALONG * MOST_ACROSS * 3);
-const changes = new Float32Array(ALONG * MOST_ACROSS * 3);
 const support = new Float32Array(ALONG * MOST_ACROSS);
-const energy = new Float32Array(ALONG * MOST_ACROSS);
-/** The most support within a pixel across. */
-const widest = new Float32Array(ALONG * MOST_ACROSS);
-const summed = new Float64Array(MOST_ACROSS * 5);
+/** What is seen at each offset, summed over the places along the stretch before each. */
+const before = new Float64Array((ALONG + 1) * MOST_ACROSS * SEEN);
+const summed = new Float64Array(MOST_ACROSS * SEEN);
 /** The best evidence at each offset over all slopes, and its slope. */
 const bestOf = new Float64Array(MOST_ACROSS);
 const slopeOf = new Float64Array(MOST_ACROSS);
@@ -98,22 +99,31 @@ function fillBand(
       support[k * across + m] = ownSupport(edges, Math.round(x + cx), Math.round(y + cy), nx, ny);
     }
   }
+  sumBefore(across);
+}
+
+/** Sums what is seen along the stretch, so that a piece of it is the difference of two sums. */
+function sumBefore(across: number): void {
+  before.fill(0, 0, across * SEEN);
   for (let k = 0; k < ALONG; k++)
     for (let m = 1; m < across - 1; m++) {
       const at = k * across + m;
-      let sum = 0;
+      const from = at * SEEN;
+      const to = from + across * SEEN;
+      let energy = 0;
       for (let c = 0; c < 3; c++) {
         const change =
           (colours[(at + 1) * 3 + c] as number) - (colours[(at - 1) * 3 + c] as number);
-        changes[at * 3 + c] = change;
-        sum += change * change;
+        before[to + c] = (before[from + c] as number) + change;
+        energy += change * change;
       }
-      energy[at] = sum;
-      widest[at] = Math.max(
+      const widest = Math.max(
         support[at] as number,
         support[at - 1] as number,
         support[at + 1] as number,
       );
+      before[to + 3] = (before[from + 3] as number) + energy;
+      before[to + 4] = (before[from + 4] as number) + widest;
     }
 }
 
@@ -125,28 +135,26 @@ function ownSupport(edges: Edges, x: number, y: number, nx: number, ny: number):
   return (edges.weight[i] as number) * square * square;
 }
 
-/** Sums over the length, for every offset at one slope: change of three colours, energy, support. */
+/** Sums what is seen over the length, for every offset at one slope, one even piece at a time. */
 function sumAlong(across: number, slope: number): void {
   summed.fill(0);
-  for (let k = 0; k < ALONG; k++) {
-    const shift = Math.round(slope * ((k + 0.5) / ALONG - 0.5));
-    const first = Math.max(1, 1 - shift);
-    const last = Math.min(across - 2, across - 2 - shift);
-    for (let m = first; m <= last; m++) {
-      const from = k * across + m + shift;
-      const at = m * 5;
-      summed[at] = (summed[at] as number) + (changes[from * 3] as number);
-      summed[at + 1] = (summed[at + 1] as number) + (changes[from * 3 + 1] as number);
-      summed[at + 2] = (summed[at + 2] as number) + (changes[from * 3 + 2] as number);
-      summed[at + 3] = (summed[at + 3] as number) + (energy[from] as number);
-      summed[at + 4] = (summed[at + 4] as number) + (widest[from] as number);
-    }
+  const shiftAt = (k: number) => Math.round(slope * ((k + 0.5) / ALONG - 0.5));
+  for (let k = 0, end = 0; k < ALONG; k = end) {
+    const shift = shiftAt(k);
+    while (end < ALONG && shiftAt(end) === shift) end++;
+    const first = Math.max(1, 1 - shift) * SEEN;
+    const last = Math.min(across - 1, across - 1 - shift) * SEEN;
+    const from = (k * across + shift) * SEEN;
+    const to = (end * across + shift) * SEEN;
+    for (let i = first; i < last; i++)
+      summed[i] =
+        (summed[i] as number) + ((before[to + i] as number) - (before[from + i] as number));
   }
 }
 
 /** The mean of the share of the length that is an edge and the odds of a faint, steady change. */
 function evidenceAt(m: number): number {
-  const at = m * 5;
+  const at = m * SEEN;
   const square =
     ((summed[at] as number) ** 2 +
       (summed[at + 1] as number) ** 2 +

@@ -52,6 +52,7 @@ function sideTracks(
   const bins = 2 * Math.ceil(reach / BIN) + 1;
   const middle = (bins - 1) / 2;
   const best: Track[] = Array.from({ length: bins }, () => nothing);
+  const bent = bendsOf(strips, figure, side, bow);
   const held = new Float32Array(bins);
   const steep = new Float32Array(bins);
   const last = new Int32Array(bins);
@@ -60,13 +61,14 @@ function sideTracks(
     steep.fill(0);
     last.fill(-1);
     for (let s = 0; s < STRIPS; s++) {
-      const lean = gain * ((s + 0.5) / STRIPS - 0.5) + bowAt(strips, figure, side, s, bow);
+      const lean = gain * ((s + 0.5) / STRIPS - 0.5) + (bent[s] as number);
       const at = side * STRIPS + s;
       for (let k = at * KEPT; k < (at + 1) * KEPT; k++) {
         const off = strips.off[k] as number;
         if (Number.isNaN(off)) break;
         const bin = Math.round((off - lean) / BIN) + middle;
-        for (let b = Math.max(0, bin - 2); b <= Math.min(bins - 1, bin + 2); b++) {
+        const to = Math.min(bins - 1, bin + 2);
+        for (let b = Math.max(0, bin - 2); b <= to; b++) {
           if (last[b] === s) continue;
           last[b] = s;
           held[b] = (held[b] as number) + 1;
@@ -103,13 +105,14 @@ function peaks(best: readonly Track[]): readonly Track[] {
     .slice(0, MOST_TRACKS);
 }
 
-/** Pixels outward by which a further bow of the lens moves an edge at a strip. */
-function bowAt(strips: Strips, { lens }: Figure, side: number, s: number, bow: number): number {
-  if (bow === 0) return 0;
-  const at = side * STRIPS + s;
+/** Pixels outward by which a further bow of the lens moves an edge at each strip of a side. */
+function bendsOf(strips: Strips, { lens }: Figure, side: number, bow: number): Float64Array {
   const { cx, cy, unit } = centreOf(lens);
-  const u = (strips.x[at] as number) - cx;
-  const v = (strips.y[at] as number) - cy;
-  const square = (u * u + v * v) / (unit * unit);
-  return -bow * square * (u * (strips.nx[at] as number) + v * (strips.ny[at] as number));
+  return Float64Array.from({ length: STRIPS }, (_, s) => {
+    const at = side * STRIPS + s;
+    const u = (strips.x[at] as number) - cx;
+    const v = (strips.y[at] as number) - cy;
+    const square = (u * u + v * v) / (unit * unit);
+    return -bow * square * (u * (strips.nx[at] as number) + v * (strips.ny[at] as number));
+  });
 }
