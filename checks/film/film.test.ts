@@ -1,4 +1,5 @@
-import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { readdirSync } from 'node:fs';
+import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -10,12 +11,14 @@ import {
   listedIds,
   movedFigures,
   phrasesOf,
+  plannedCut,
   readingPage,
   scriptOf,
   stillsOf,
   tellFigure,
 } from '../../src/chronicle/index.ts';
-import { toldDemo } from '../chronicle/account.ts';
+import { filmInto, type Told } from '../../src/press/index.ts';
+import { DEMO, toldDemo } from '../chronicle/account.ts';
 import { answerTo } from '../cli/answer.ts';
 
 let account: Account;
@@ -23,7 +26,7 @@ let folder: string;
 beforeAll(async () => {
   account = (await toldDemo()).account;
   folder = await mkdtemp(join(tmpdir(), 'printlore-film-'));
-});
+}, 120_000);
 afterAll(() => rm(folder, { recursive: true, force: true }));
 
 const script = (order: 'oldest' | 'newest' = 'oldest') =>
@@ -139,6 +142,66 @@ describe('the page to read from', () => {
     expect(page.match(/<script>/g)?.length).toBe(1);
     expect(page).toContain('&lt;script&gt;alert(1)');
   });
+});
+
+describe('the kit', () => {
+  const silent = { begins: () => {}, leaves: () => {} };
+  /** The kit of one printing, without a picture, in a language of its own. */
+  const film = (place: string, language: 'en' | 'pt' | 'ko', told: Told = silent) => {
+    const cut = plannedCut(scriptOf(account, { language, order: ['fi-tin'], rate: 160 }));
+    const options = { recording: null, freezes: true };
+    return filmInto(join(place, 'film'), DEMO, account, cut, options, told);
+  };
+  /** Every file of a folder with its text. */
+  const filesIn = async (place: string) => {
+    const names = await readdir(join(place, 'film'), { recursive: true });
+    const texts = names.map((name) => readFile(join(place, 'film', name), 'utf8').catch(() => ''));
+    return new Map((await Promise.all(texts)).map((text, i) => [names[i] as string, text]));
+  };
+  const inPlace = async (act: (place: string) => Promise<void>) => {
+    const place = await mkdtemp(join(tmpdir(), 'printlore-kit-'));
+    await act(place).finally(() => rm(place, { recursive: true, force: true }));
+  };
+
+  it('is left as it was where the making of another stops midway', () =>
+    inPlace(async (place) => {
+      await film(place, 'en');
+      const before = await filesIn(place);
+      expect(before.get('spoken.json')).toContain('printlore-film/1');
+      let begun = 0;
+      const stopped = film(place, 'pt', {
+        ...silent,
+        begins: (step) => {
+          if (!step.startsWith('Still 4 ')) return;
+          const [draft = ''] = readdirSync(place).filter((name) => name.startsWith('.film.new-'));
+          begun = readdirSync(join(place, draft, 'stills', 'wide')).length;
+          throw new Error('stopped');
+        },
+      });
+      await expect(stopped).rejects.toThrow('stopped');
+      expect(begun).toBeGreaterThan(0);
+      expect(await filesIn(place)).toEqual(before);
+      expect(await readdir(place)).toEqual(['film']);
+    }));
+
+  it('leaves recordings, keeps what an earlier film said, and draws nothing anew of the same', () =>
+    inPlace(async (place) => {
+      await film(place, 'en');
+      const first = await filesIn(place);
+      await writeFile(join(place, 'film', 'take-1.mp4'), 'a recording');
+      await film(place, 'en');
+      expect(await filesIn(place)).toEqual(first.set('take-1.mp4', 'a recording'));
+      const spoken = ['spoken.json', 'spoken-1.json', 'spoken-2.json'];
+      await film(place, 'pt');
+      const second = await filesIn(place);
+      expect(second.get('take-1.mp4')).toBe('a recording');
+      expect(spoken.map((name) => second.has(name))).toEqual([true, true, false]);
+      expect(second.get('spoken-1.json')).toBe(first.get('spoken.json'));
+      await film(place, 'ko');
+      const third = await filesIn(place);
+      expect(third.get('spoken-2.json')).toBe(second.get('spoken.json'));
+      expect(third.get('spoken-1.json')).toBe(first.get('spoken.json'));
+    }));
 });
 
 describe('the command', () => {

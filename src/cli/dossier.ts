@@ -1,6 +1,6 @@
 import { stat } from 'node:fs/promises';
 import { type Dossier, readDossier } from '../dossier/index.ts';
-import { type FolderFiles, filesOf } from '../host/index.ts';
+import { FolderFault, type FolderFiles, filesOf } from '../host/index.ts';
 import { WrongCall } from './wrong-call.ts';
 
 /** The files of the dossier in a folder. Throws `WrongCall` where there is none. */
@@ -19,6 +19,15 @@ export async function filesIn(folder: string): Promise<FolderFiles> {
 /** Reads the dossier in a folder. Throws `WrongCall` where there is none. */
 export async function dossierIn(folder: string): Promise<Dossier> {
   return readDossier(await filesIn(folder));
+}
+
+/** Throws `WrongCall` for a folder that could not be written, and what else went wrong as it is. */
+export function notWritten(folder: string): (error: Error) => never {
+  return (error) => {
+    if ('code' in error || error instanceof FolderFault)
+      throw new WrongCall(`${folder} cannot be written: ${reasonOf(error)}.`);
+    throw error;
+  };
 }
 
 /** Why the system could not open something, in plain words. */

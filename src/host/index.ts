@@ -7,10 +7,11 @@ export {
   usualDataFolder,
 } from './data-folder.ts';
 export { removeDrafts } from './drafts.ts';
+export { DRAWING_MAKERS } from './drawings/makers.ts';
 export { pngOf } from './drawings/png.ts';
 export { type Typefaces, typefacesFor } from './drawings/typefaces.ts';
 export { type FolderFiles, filesOf, replaceFile } from './files.ts';
-export { replaceFolder } from './folders.ts';
+export { type Draft, FolderFault, filledWith, replaceFolder } from './folders.ts';
 export { type CutFont, type CutFonts, type CutOptions, cutFonts, type Wish } from './fonts/cut.ts';
 export { fontLicence } from './fonts/licence.ts';
 export { FONT_MAKERS } from './fonts/makers.ts';
@@ -32,6 +33,7 @@ export {
 export { takenAt, withoutPlace } from './pictures/place.ts';
 export { PICTURE_MAKERS, type PublishedPicture, publishedPicture } from './pictures/published.ts';
 export { type PartPx, shownPicture, shownSamples } from './pictures/shown.ts';
+export { openPool, type Pool } from './pool.ts';
 export { noteRecent, type Recent, readRecent } from './recent.ts';
 export { answerTasks, Cancelled, openThread, type Thread } from './thread.ts';
 export { type Pace, type Watch, watchFolder } from './watch.ts';

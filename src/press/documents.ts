@@ -13,10 +13,12 @@ import {
   type ToldRevision,
 } from '../chronicle/index.ts';
 import { type Dossier, knownOf } from '../dossier/index.ts';
-import { PAGE_MAKERS, pageDrawings, pdfOf, sha512 } from '../host/index.ts';
-import { type Maker, makerInto } from './made.ts';
-import { sitePictures } from './pictures.ts';
-import type { Files, Told } from './told.ts';
+import { PAGE_MAKERS, pageDrawings, sha512 } from '../host/index.ts';
+import { withHands } from './hands/hands.ts';
+import { makerInto } from './made.ts';
+import { type Making, sitePictures } from './pictures.ts';
+import { settled } from './settled.ts';
+import { type Files, type Shelf, shelfOf, type Told } from './told.ts';
 
 /** A document, by its name in the site. */
 export interface Document {
@@ -40,19 +42,6 @@ export function documentsOf(ground: DocumentGround, key: IdentificationKey): rea
   ];
 }
 
-/** A document in the roomiest setting that takes one page; where none does, in the densest. */
-export async function settled<T extends { readonly pages: number }>(
-  { settings: [roomiest, ...denser] }: Document,
-  set: (paper: Paper) => Promise<T>,
-): Promise<T> {
-  let made = await set(roomiest as Paper);
-  for (const next of denser) {
-    if (made.pages === 1) break;
-    made = await set(next);
-  }
-  return made;
-}
-
 /** What the documents are made from. */
 export interface DocumentsFrom {
   readonly dossier: Dossier;
@@ -60,30 +49,27 @@ export interface DocumentsFrom {
   readonly revision: ToldRevision | null;
 }
 
-/** Puts the documents of every language among the files of a site, and answers their names. */
+/** Puts the documents of every language on the shelf of a site, and answers their names. */
 export async function documentsInto(
-  maker: Maker,
   from: DocumentsFrom,
-  shown: Shown,
-  told: Told,
+  pictures: ReadonlyMap<string, SitePicture>,
+  { shelf, maker, hands, told }: Making,
 ): Promise<readonly string[]> {
-  const { names, bytes } = picturesOnPaper(shown);
+  const { names, bytes } = await picturesOnPaper(pictures, shelf);
   const hashes = [...bytes].map(([name, picture]) => [name, sha512(picture)]);
   const key = publishedKey(from);
-  const made: string[] = [];
-  for (const [i, language] of LANGUAGES.entries()) {
-    told.begins(`Document ${i + 1} of ${LANGUAGES.length}`, 0.8 + (0.16 * i) / LANGUAGES.length);
-    for (const document of documentsOf({ ...from, language, pictures: names }, key)) {
-      const { name, settings } = document;
-      const of = sha512(JSON.stringify([name, PAGE_MAKERS, hashes, settings]));
-      await maker.put(of, async () => {
-        const { bytes: pdf } = await settled(document, (paper) => pdfOf(paper, bytes));
-        return { files: new Map([[name, pdf]]), told: null };
-      });
-      made.push(name);
-    }
-  }
-  return made;
+  const documents = LANGUAGES.flatMap((language) =>
+    documentsOf({ ...from, language, pictures: names }, key),
+  );
+  return await hands.all(documents, async ({ name, settings }, i) => {
+    told.begins(`Document ${i + 1} of ${documents.length}`, 0.8 + (0.16 * i) / documents.length);
+    const of = sha512(JSON.stringify([name, PAGE_MAKERS, hashes, settings]));
+    await maker.put(of, async () => {
+      const pdf = await hands.make('document', { settings, pictures: bytes });
+      return { files: new Map([[name, pdf]]), told: null };
+    });
+    return name;
+  });
 }
 
 /** Drawings of the pages of a language's documents, `en/key-1.svg`. */
@@ -93,9 +79,12 @@ export async function documentViews(
   language: Language,
   told: Told,
 ): Promise<Files> {
-  const files: Files = new Map();
-  const pictures = await sitePictures(await makerInto(files, null), folder, from.account, told);
-  const { names, bytes } = picturesOnPaper({ pictures, files });
+  const shelf = shelfOf(new Map());
+  const maker = await makerInto(shelf, null);
+  const pictures = await withHands((hands) =>
+    sitePictures(folder, from.account, { shelf, maker, hands, told }),
+  );
+  const { names, bytes } = await picturesOnPaper(pictures, shelf);
   const views: Files = new Map();
   for (const document of documentsOf({ ...from, language, pictures: names }, publishedKey(from))) {
     const { drawings } = await settled(document, (paper) => pageDrawings(paper, bytes));
@@ -109,22 +98,14 @@ function publishedKey({ dossier, account }: DocumentsFrom): IdentificationKey {
   return identificationKey(knownOf(dossier, account.asOf ?? '', false), 'published');
 }
 
-/** Pictures of a site, and its files so far, among which they are. */
-interface Shown {
-  readonly pictures: ReadonlyMap<string, SitePicture>;
-  readonly files: Files;
-}
-
-/** Pictures at the size that a page has room for. */
-function picturesOnPaper({ pictures, files }: Shown) {
+/** Pictures of a site at the size that a page has room for. */
+async function picturesOnPaper(pictures: ReadonlyMap<string, SitePicture>, shelf: Shelf) {
   const names = new Map<string, string>();
   const bytes = new Map<string, Uint8Array>();
   for (const [file, { stem, sizes }] of pictures) {
     const name = `pictures/${stem}-${sizes[0]?.width ?? 0}.jpg`;
-    const picture = files.get(name);
-    if (!(picture instanceof Uint8Array)) continue;
     names.set(file, name);
-    bytes.set(name, picture);
+    bytes.set(name, await shelf.read(name));
   }
   return { names, bytes };
 }

@@ -12,7 +12,7 @@ import {
 import { type Dossier, leavingGroundIn, revisionName } from '../dossier/index.ts';
 import { replaceFile, replaceFolder, sha512 } from '../host/index.ts';
 import type { Worked } from './account.ts';
-import type { Files } from './told.ts';
+import type { Shelf } from './told.ts';
 
 /** A revision that an account is published as. */
 export interface Edition {
@@ -108,14 +108,18 @@ export async function keepRevision(folder: string, revision: Revision): Promise<
  *
  * @param folder of the dossier
  * @param edition null for a proof, of which nothing is frozen
+ * @param fill puts the files of the site on a shelf
+ * @throws FolderFault where the folder holds other files
  */
-export async function publishInto(
+export async function publishInto<T>(
   out: string,
-  site: Files,
   folder: string,
   edition: Edition | null,
-): Promise<void> {
-  await replaceFolder(out, site, async () => {
+  fill: (shelf: Shelf) => Promise<T>,
+): Promise<T> {
+  return await replaceFolder(out, async (draft) => {
+    const filled = await fill(draft);
     if (edition?.isNew) await keepRevision(folder, edition.revision);
+    return filled;
   });
 }

@@ -2,6 +2,7 @@ import { expect, it } from 'vitest';
 import { siteFonts } from './fonts.ts';
 import { makerInto } from './made.ts';
 import type { Files } from './told.ts';
+import { shelfOf } from './told.ts';
 
 /** Code points that the rules of a style sheet say a family holds. */
 function heldBy(sheet: string, family: string): Set<number> {
@@ -20,7 +21,7 @@ function heldBy(sheet: string, family: string): Set<number> {
 
 it('gives a site fonts for all its letters, beside it, with their licences', async () => {
   const files: Files = new Map();
-  await siteFonts(await makerInto(files, null), ['<p>Verão – 訂正</p>', '<p>개정 2</p>']);
+  await siteFonts(await makerInto(shelfOf(files), null), ['<p>Verão – 訂正</p>', '<p>개정 2</p>']);
   const sheet = String(files.get('fonts/fonts.css'));
   const urls = [...sheet.matchAll(/url\(([^)]*)\)/g)].map(([, url]) => url ?? '');
   expect(urls.length).toBeGreaterThan(4);

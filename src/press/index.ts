@@ -1,5 +1,5 @@
 export { type AccountOptions, type Worked, worked } from './account.ts';
-export { documentsOf, documentViews, settled } from './documents.ts';
+export { documentsOf, documentViews } from './documents.ts';
 export { downloadFiles } from './downloads.ts';
 export {
   type Edition,
@@ -10,9 +10,10 @@ export {
   stateIn,
   toldHistory,
 } from './edition.ts';
-export { type KitOptions, kitFiles, SPOKEN, writeKit } from './film/kit.ts';
-export { stillsInto } from './film/stills.ts';
+export { filmInto, type KitOptions, SPOKEN } from './film/kit.ts';
+export { stillViews } from './film/stills.ts';
 export { leavingIn } from './leaving.ts';
 export { madeWith } from './made-with.ts';
-export { type PublishedWith, publishedFiles } from './site.ts';
+export { settled } from './settled.ts';
+export { type PublishedWith, publishOn, siteFiles } from './site.ts';
 export type { Files, Told } from './told.ts';

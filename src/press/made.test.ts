@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { MADE, makerInto } from './made.ts';
-import type { Files } from './told.ts';
+import { type Files, shelfOf } from './told.ts';
 
 let place: string;
 beforeEach(async () => {
@@ -14,7 +14,7 @@ afterEach(() => rm(place, { recursive: true, force: true }));
 /** Makes one file of a source, into a site whose folder is `place`; how often, and what came of it. */
 async function publish(source: string, earlier: string | null = place) {
   const files: Files = new Map();
-  const maker = await makerInto(files, earlier);
+  const maker = await makerInto(shelfOf(files), earlier);
   let made = 0;
   const told = await maker.put(source, async () => {
     made++;

@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { isSafeName } from '../dossier/index.ts';
 import { sha512 } from '../host/index.ts';
-import type { Files } from './told.ts';
+import type { Shelf } from './told.ts';
 
 /** What a site says of files that are slow to make: from what each was made, and what came of it. */
 export const MADE = 'made.json';
@@ -22,10 +22,12 @@ interface Note {
 /** Files that are slow to make, taken over from an earlier site where they were made of the same. */
 export interface Maker {
   /**
-   * Puts files among those of the site: from the earlier site where its note has the key and the
+   * Puts files on the shelf of the site: from the earlier site where its note has the key and the
    * bytes still have the noted hashes, else made anew. The key must tell all that decides them.
    */
   put<T>(key: string, make: () => Promise<Piece<T>>): Promise<T>;
+  /** Bytes of each file that was put so far, by name. */
+  readonly sizes: ReadonlyMap<string, number>;
   /** The notes for the next time. */
   notes(): string;
 }
@@ -33,20 +35,28 @@ export interface Maker {
 /**
  * Makes ready to put files into a site, with the notes of the earlier one.
  *
- * @param files of the new site
+ * @param shelf of the new site
  * @param earlier folder of the earlier site, which need not be there; null to make all anew
  */
-export async function makerInto(files: Files, earlier: string | null): Promise<Maker> {
+export async function makerInto(shelf: Shelf, earlier: string | null): Promise<Maker> {
   const before = earlier === null ? {} : await notesIn(earlier);
   const now: Record<string, Note> = {};
+  const sizes = new Map<string, number>();
   return {
+    sizes,
     async put<T>(key: string, make: () => Promise<Piece<T>>): Promise<T> {
+      // Its place among the notes is that of the call: several may be made side by side.
+      now[key] = { told: null };
       const kept = before[key];
       const again = kept && earlier !== null ? await takenOver(earlier, kept) : null;
       const piece = (again ?? (await make())) as Piece<T>;
-      const hashes = [...piece.files].map(([name, bytes]) => [name, sha512(bytes)] as const);
-      for (const [name, bytes] of piece.files) files.set(name, bytes);
-      now[key] = { files: Object.fromEntries(hashes), told: piece.told };
+      const hashes: Record<string, string> = {};
+      for (const [name, bytes] of piece.files) {
+        hashes[name] = sha512(bytes);
+        sizes.set(name, Buffer.byteLength(bytes));
+        await shelf.write(name, bytes);
+      }
+      now[key] = { files: hashes, told: piece.told };
       return piece.told;
     },
     notes: () => `${JSON.stringify(now, null, 1)}\n`,

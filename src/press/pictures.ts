@@ -10,36 +10,47 @@ import {
   type SitePicture,
   type ToldPrinting,
 } from '../chronicle/index.ts';
-import { PICTURE_MAKERS, PictureFault, publishedPicture, sha512 } from '../host/index.ts';
+import { PICTURE_MAKERS, sha512 } from '../host/index.ts';
 import { sizeOf } from './card-on.ts';
+import { type Hands, NoPicture } from './hands/hands.ts';
 import type { Maker } from './made.ts';
-import { marksOn } from './pointed.ts';
-import type { Files, Told } from './told.ts';
+import type { Files, Shelf, Told } from './told.ts';
 
 /** Widths in pixels at which pictures are published. */
 const WIDTHS = [320, 960];
 
+/** What makes the files of a site or a kit, and where they stand. */
+export interface Making {
+  readonly shelf: Shelf;
+  readonly maker: Maker;
+  readonly hands: Hands;
+  readonly told: Told;
+}
+
 /** The pictures of a site by their names in the dossier. One that is none is named and left out. */
 export async function sitePictures(
-  maker: Maker,
   folder: string,
   account: Account,
-  told: Told,
+  making: Making,
 ): Promise<ReadonlyMap<string, SitePicture>> {
-  const made = new Map<string, SitePicture>();
+  const { told, hands } = making;
   const shown = [...account.printings, ...account.counterfeits].flatMap(shownOf);
   const sizeMm = sizeOf(account);
-  for (const [i, one] of shown.entries()) {
-    const { file } = one;
+  const made = await hands.all(shown, async (one, i) => {
     told.begins(`Picture ${i + 1} of ${shown.length}`, 0.5 + (0.3 * i) / shown.length);
-    try {
-      made.set(file, await sitePicture(maker, join(folder, file), one, sizeMm));
-    } catch (error) {
-      if (!(error instanceof PictureFault)) throw error;
-      told.leaves(`${error.message} It is left out.`);
-    }
+    return await sitePicture(join(folder, one.file), one, sizeMm, making).catch(unlessNone);
+  });
+  const found = new Map<string, SitePicture>();
+  for (const [i, picture] of made.entries()) {
+    if (picture instanceof NoPicture) told.leaves(`${picture.message} It is left out.`);
+    else found.set(shown[i]?.file ?? '', picture);
   }
-  return made;
+  return found;
+}
+
+function unlessNone(error: unknown): NoPicture {
+  if (error instanceof NoPicture) return error;
+  throw error;
 }
 
 interface Shown {
@@ -64,24 +75,22 @@ function shownOf({
 }
 
 async function sitePicture(
-  maker: Maker,
   file: string,
   { stem, places }: Shown,
   sizeMm: SizeMm | null,
+  { maker, hands }: Making,
 ): Promise<SitePicture> {
   const source = await readFile(file).then(sha512, () => 'none');
   const boxes = places.map(({ boxMm }) => boxMm);
   const key = sha512(JSON.stringify([stem, WIDTHS, PICTURE_MAKERS, source, boxes, sizeMm]));
   return await maker.put(key, async () => {
     const files: Files = new Map();
-    const made = await publishedPicture(file, WIDTHS);
-    for (const { width, webp, jpg } of made) {
+    const { sizes, marks } = await hands.make('picture', { file, widths: WIDTHS, sizeMm, places });
+    for (const { width, webp, jpg } of sizes) {
       files.set(`pictures/${stem}-${width}.webp`, webp);
       files.set(`pictures/${stem}-${width}.jpg`, jpg);
     }
-    const sizes = made.map(({ width, height }) => ({ width, height }));
-    const pointed = sizeMm !== null && places.length > 0;
-    const marks = pointed ? await marksOn(file, sizeMm, places) : undefined;
-    return { files, told: { stem, sizes, marks } };
+    const told = { stem, sizes: sizes.map(({ width, height }) => ({ width, height })), marks };
+    return { files, told };
   });
 }

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { expect, it } from 'vitest';
+import { decodePicture } from '../host/index.ts';
 import { marksOn } from './pointed.ts';
 
 const truth: Record<
@@ -17,7 +18,7 @@ it('finds where a place of a card lies on a photo, as the renderer of the photo 
   const [left, top] = frameCornersMm[0] as [number, number];
   const [right, bottom] = frameCornersMm[2] as [number, number];
   const places = [{ boxMm: [left, top, right, bottom] as const, traits: [] }];
-  const marks = (await marksOn(`demo/dossier/${name}`, [63, 88], places)) ?? [];
+  const marks = marksOn(await decodePicture(`demo/dossier/${name}`), [63, 88], places) ?? [];
   const [wide = 1, high = 1] = size;
   const off = frameCornersPx.map(([x = 0, y = 0], i) => {
     const [u = 0, v = 0] = marks[0]?.[i] ?? [];
@@ -34,7 +35,7 @@ it('points at nothing where no card is seen', async () => {
     const plain = { width: 500, height: 700, channels: 3, background: '#222' } as const;
     await sharp({ create: plain }).png().toFile(file);
     const places = [{ boxMm: [1, 2, 3, 4] as const, traits: [] }];
-    expect(await marksOn(file, [63, 88], places)).toBeUndefined();
+    expect(marksOn(await decodePicture(file), [63, 88], places)).toBeUndefined();
   } finally {
     await rm(folder, { recursive: true, force: true });
   }

@@ -1,18 +1,16 @@
-import { pixelOf, type SizeMm } from '../bench/index.ts';
+import { type Picture, pixelOf, type SizeMm } from '../bench/index.ts';
 import type { PointedPlace, SitePicture } from '../chronicle/index.ts';
-import { decodePicture } from '../host/index.ts';
 import { cardOn } from './card-on.ts';
 
 /**
  * Where places of a card lie on a picture of it, as shares of its width and height; undefined where
  * the card's outline is not sure.
  */
-export async function marksOn(
-  file: string,
+export function marksOn(
+  picture: Picture,
   sizeMm: SizeMm,
   places: readonly PointedPlace[],
-): Promise<SitePicture['marks']> {
-  const picture = await decodePicture(file);
+): SitePicture['marks'] {
   const map = cardOn(picture, sizeMm);
   if (map === undefined) return undefined;
   const share = (at: number, length: number) =>

@@ -1,18 +1,17 @@
 import {
-  type Account,
   type Download,
   type DownloadKind,
   LANGUAGES,
   siteOf,
   type ToldRevision,
 } from '../chronicle/index.ts';
-import type { Dossier } from '../dossier/index.ts';
-import { documentsInto } from './documents.ts';
+import { type DocumentsFrom, documentsInto } from './documents.ts';
 import { downloadFiles } from './downloads.ts';
 import { siteFonts } from './fonts.ts';
+import { withHands } from './hands/hands.ts';
 import { MADE, makerInto } from './made.ts';
 import { sitePictures } from './pictures.ts';
-import type { Files, Told } from './told.ts';
+import { type Files, type Shelf, shelfOf, type Told } from './told.ts';
 
 /** What a site is published with. */
 export interface PublishedWith {
@@ -25,34 +24,51 @@ export interface PublishedWith {
 }
 
 /**
- * The whole site of an account: pages, pictures, fonts, documents, and what readers may download. A
- * picture that is none is named and left out.
+ * Puts the whole site of an account on a shelf: pages, pictures, fonts, documents, and what readers
+ * may download. A picture that is none is named and left out.
  *
  * @param folder of the dossier, where the pictures are
+ * @returns how many files it has
  */
-export async function publishedFiles(
+export async function publishOn(
+  shelf: Shelf,
   folder: string,
-  dossier: Dossier,
-  account: Account,
+  { dossier, account }: Omit<DocumentsFrom, 'revision'>,
   { history, documents, earlier }: PublishedWith,
+  told: Told,
+): Promise<number> {
+  const maker = await makerInto(shelf, earlier ?? null);
+  const { pictures, papers } = await withHands(async (hands) => {
+    const making = { shelf, maker, hands, told };
+    const made = await sitePictures(folder, account, making);
+    const [revision = null] = history;
+    const from = { dossier, account, revision };
+    return { pictures: made, papers: documents ? await documentsInto(from, made, making) : [] };
+  });
+  const files: Files = downloadFiles(dossier, { prices: account.currency !== null }, history);
+  told.begins('Writing the pages', 0.97);
+  const offered = [
+    ...papers.map((name) => downloadOf(name, maker.sizes.get(name) ?? 0)),
+    ...[...files].map(([name, content]) => downloadOf(name, Buffer.byteLength(content))),
+  ];
+  const site = siteOf({ account, languages: LANGUAGES, pictures, history, downloads: offered });
+  told.begins('Cutting the fonts', 0.98);
+  await siteFonts(maker, site.values());
+  for (const [name, content] of site) files.set(name, content);
+  files.set(MADE, maker.notes());
+  for (const [name, content] of files) await shelf.write(name, content);
+  return maker.sizes.size + files.size;
+}
+
+/** The files of a site for a preview, without documents. */
+export async function siteFiles(
+  folder: string,
+  of: Omit<DocumentsFrom, 'revision'>,
+  history: readonly ToldRevision[],
   told: Told,
 ): Promise<Files> {
   const files: Files = new Map();
-  const maker = await makerInto(files, earlier ?? null);
-  const pictures = await sitePictures(maker, folder, account, told);
-  const [revision = null] = history;
-  const from = { dossier, account, revision };
-  const papers = documents ? await documentsInto(maker, from, { pictures, files }, told) : [];
-  const downloads = downloadFiles(dossier, { prices: account.currency !== null }, history);
-  told.begins('Writing the pages', 0.97);
-  const ground = { account, languages: LANGUAGES, pictures, history };
-  const offered = [...papers, ...downloads.keys()];
-  for (const [name, content] of downloads) files.set(name, content);
-  const site = siteOf({ ...ground, downloads: offered.map((name) => downloadOf(name, files)) });
-  for (const [name, content] of site) files.set(name, content);
-  told.begins('Cutting the fonts', 0.98);
-  await siteFonts(maker, site.values());
-  files.set(MADE, maker.notes());
+  await publishOn(shelfOf(files), folder, of, { history, documents: false }, told);
   return files;
 }
 
@@ -66,8 +82,7 @@ const KINDS: Readonly<Record<string, DownloadKind>> = {
 
 const DOCUMENTS = ['account', 'key', 'checklist'] as const;
 
-function downloadOf(href: string, files: Files): Download {
-  const bytes = Buffer.byteLength(files.get(href) ?? '');
+function downloadOf(href: string, bytes: number): Download {
   for (const language of LANGUAGES) {
     const kind = DOCUMENTS.find((name) => href === `${language}/${name}.pdf`);
     if (kind) return { href, kind, bytes, language };

@@ -8,3 +8,23 @@ export interface Told {
 
 /** Files that were made, by their names within a folder, `/` between folders. */
 export type Files = Map<string, Uint8Array | string>;
+
+/** Where files are put as they are made, so that they need not all be held in memory. */
+export interface Shelf {
+  write(name: string, content: Uint8Array | string): Promise<void>;
+  /** Reads a file that was put there. */
+  read(name: string): Promise<Uint8Array>;
+}
+
+/** A shelf in memory, for a preview. */
+export function shelfOf(files: Files): Shelf {
+  return {
+    async write(name, content) {
+      files.set(name, content);
+    },
+    async read(name) {
+      const content = files.get(name) ?? '';
+      return typeof content === 'string' ? new TextEncoder().encode(content) : content;
+    },
+  };
+}

@@ -17,8 +17,8 @@ import {
   scriptOf,
   type TellingOrder,
 } from '../../chronicle/index.ts';
-import { kitFiles, SPOKEN, writeKit } from '../../press/index.ts';
-import { reasonOf } from '../dossier.ts';
+import { filmInto, SPOKEN } from '../../press/index.ts';
+import { notWritten } from '../dossier.ts';
 import { checkSpoken, frozenIn } from '../film/frozen.ts';
 import type { FilmOptions } from '../film/options.ts';
 import { writeSeen } from '../film/seen.ts';
@@ -73,14 +73,13 @@ async function makeKit(
   terminal: Terminal,
 ): Promise<void> {
   const told = toldOn(terminal);
-  const files = await kitFiles(folder, account, cut, { recording, freezes }, told);
+  const files = await filmInto(out, folder, account, cut, { recording, freezes }, told).catch(
+    notWritten(out),
+  );
   told.end();
-  await writeKit(out, files).catch((error: NodeJS.ErrnoException) => {
-    throw new WrongCall(`${out} cannot be written: ${reasonOf(error)}.`);
-  });
   const { script } = cut;
   const cues = cuesOf(cut);
-  const pictures = [...files.keys()].filter((name) => name.endsWith('.png'));
+  const pictures = files.filter((name) => name.endsWith('.png'));
   const minutes = (cut.length / 60).toFixed(1);
   await terminal.write(
     `${counted(script.scenes.length, 'scene')}, ${minutes} minutes at ${script.rate} words a minute, ${counted(cues.length, 'caption')}, ${counted(pictures.length, 'picture')} in ${out}.\n`,

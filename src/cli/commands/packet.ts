@@ -10,8 +10,8 @@ import {
 } from '../../chronicle/index.ts';
 import { type Dossier, packetGroundIn, readDossier } from '../../dossier/index.ts';
 import { isoOf } from '../../evidence/index.ts';
-import { bagOf, type PdfMade, pdfOf, replaceFolder } from '../../host/index.ts';
-import { filesIn, reasonOf } from '../dossier.ts';
+import { bagOf, filledWith, type PdfMade, pdfOf, replaceFolder } from '../../host/index.ts';
+import { filesIn, notWritten } from '../dossier.ts';
 import { examined } from '../packet/examined.ts';
 import { leavingReport } from '../packet/leaving.ts';
 import { packedPictures } from '../packet/pictures.ts';
@@ -133,7 +133,5 @@ async function writeBag(
     ],
     ...(ground.on === null ? [] : [['Bagging-Date', isoOf(ground.on)] as const]),
   ] as const;
-  await replaceFolder(out, bagOf(payload, told)).catch((error: NodeJS.ErrnoException) => {
-    throw new WrongCall(`${out} cannot be written: ${reasonOf(error)}.`);
-  });
+  await replaceFolder(out, filledWith(bagOf(payload, told))).catch(notWritten(out));
 }

@@ -3,20 +3,18 @@ import { correctionFaultsIn, readDossier, readRevisions } from '../../dossier/in
 import {
   type AccountOptions,
   type Edition,
-  type Files,
   madeWith,
   proofOf,
-  publishedFiles,
   publishInto,
+  publishOn,
   toldHistory,
   worked,
 } from '../../press/index.ts';
-import { filesIn, reasonOf } from '../dossier.ts';
+import { filesIn, notWritten } from '../dossier.ts';
 import { toldOn } from '../progress.ts';
 import { faultsReport } from '../report/faults.ts';
 import { editionIn } from '../revisions/edition.ts';
 import type { Terminal } from '../terminal.ts';
-import { WrongCall } from '../wrong-call.ts';
 
 /** What `publish` was called with. */
 export interface PublishOptions extends AccountOptions {
@@ -56,16 +54,16 @@ export async function publish(
       ? proofOf(dossier, work, frozen.revisions, madeWith())
       : editionIn(dossier, work, frozen);
     const history = toldHistory(work.account, edition, proof);
-    const site = await publishedFiles(
-      folder,
-      dossier,
-      work.account,
-      { history, documents: true, earlier: out },
-      told,
+    const kept = proof ? null : edition;
+    const published = { history, documents: true, earlier: out };
+    const written = await publishInto(out, folder, kept, (shelf) =>
+      publishOn(shelf, folder, { dossier, account: work.account }, published, told),
+    ).catch(notWritten(out));
+    told.end();
+    await terminal.write(
+      `${frozenWords(kept)} ${written} files written to ${out}; begin at index.html.\n`,
     );
-    await siteInto(out, site, folder, proof ? null : edition, terminal);
   }
-  told.end();
   return faults.length === 0 ? 0 : 1;
 }
 
@@ -74,21 +72,6 @@ function draftsOf(account: Account): string {
   return account.printings
     .map((printing) => `<!-- story/${printing.id}.md -->\n${draftOf(printing, telling)}`)
     .join('\n');
-}
-
-async function siteInto(
-  out: string,
-  site: Files,
-  folder: string,
-  edition: Edition | null,
-  terminal: Terminal,
-): Promise<void> {
-  await publishInto(out, site, folder, edition).catch((error: NodeJS.ErrnoException) => {
-    throw new WrongCall(`${out} cannot be written: ${reasonOf(error)}.`);
-  });
-  await terminal.write(
-    `${frozenWords(edition)} ${site.size} files written to ${out}; begin at index.html.\n`,
-  );
 }
 
 function frozenWords(edition: Edition | null): string {

@@ -1,5 +1,5 @@
 import { availableParallelism } from 'node:os';
-import { openThread, type Thread } from '../../host/index.ts';
+import { openPool, type Pool } from '../../host/index.ts';
 import { type Job, jobOf } from './job.ts';
 
 /** Most threads, since each may hold a picture of its own with all that is made of it. */
@@ -13,7 +13,7 @@ export async function* answersTo(
   lines: AsyncIterable<string>,
   folder: string,
 ): AsyncGenerator<object> {
-  const pool = openPool(Math.min(MOST_THREADS, availableParallelism()));
+  const pool = openPool<Job, object>(ENTRY, Math.min(MOST_THREADS, availableParallelism()));
   const pending: Promise<object>[] = [];
   try {
     for await (const line of lines) {
@@ -27,43 +27,8 @@ export async function* answersTo(
   }
 }
 
-async function answerTo(line: string, folder: string, pool: Pool): Promise<object> {
+async function answerTo(line: string, folder: string, pool: Pool<Job, object>): Promise<object> {
   return pool.run(jobOf(line, folder));
-}
-
-interface Pool {
-  readonly size: number;
-  run(job: Job): Promise<object>;
-  close(): Promise<void>;
-}
-
-/** Threads that are started as they are needed and take jobs in turn. */
-function openPool(size: number): Pool {
-  const all: Thread<Job, object>[] = [];
-  const free: Thread<Job, object>[] = [];
-  const waiting: ((thread: Thread<Job, object>) => void)[] = [];
-  const taken = (): Promise<Thread<Job, object>> | Thread<Job, object> => {
-    const idle = free.pop();
-    if (idle) return idle;
-    if (all.length === size) return new Promise((done) => waiting.push(done));
-    const fresh = openThread<Job, object>(ENTRY);
-    all.push(fresh);
-    return fresh;
-  };
-  return {
-    size,
-    async run(job) {
-      const thread = await taken();
-      try {
-        return await thread.run(job);
-      } finally {
-        const next = waiting.shift();
-        if (next) next(thread);
-        else free.push(thread);
-      }
-    },
-    close: async () => void (await Promise.all(all.map((thread) => thread.close()))),
-  };
 }
 
 const ENTRY = new URL(

@@ -1,5 +1,5 @@
 import sharp from 'sharp';
-import { decodePicture } from './decode.ts';
+import type { DecodedPicture } from './decode.ts';
 
 const QUALITY = { webp: 80, jpg: 82 };
 
@@ -15,15 +15,13 @@ export interface PublishedPicture {
 }
 
 /**
- * The picture in a file in several widths, ascending, never larger than it is. What the file says
- * of place, time and camera is not carried over.
- * @throws PictureFault as `decodePicture` does
+ * A picture in several widths, ascending, never larger than it is. What its file says of place, time
+ * and camera is not carried over.
  */
 export async function publishedPicture(
-  file: string,
+  { width, height, samples }: DecodedPicture,
   widths: readonly number[],
 ): Promise<readonly PublishedPicture[]> {
-  const { width, height, samples } = await decodePicture(file);
   const wanted = [...new Set(widths.map((one) => Math.min(one, width)))].sort((a, b) => a - b);
   return Promise.all(
     wanted.map(async (wide) => {

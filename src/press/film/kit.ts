@@ -1,5 +1,5 @@
-import { mkdir, readFile, rename, stat } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import {
   type Account,
   type Cut,
@@ -14,7 +14,9 @@ import {
   timelineOf,
   webvttOf,
 } from '../../chronicle/index.ts';
-import { replaceFile } from '../../host/index.ts';
+import { type Draft, replaceFolder } from '../../host/index.ts';
+import { withHands } from '../hands/hands.ts';
+import { MADE, makerInto } from '../made.ts';
 import type { Files, Told } from '../told.ts';
 import { stillsInto } from './stills.ts';
 
@@ -30,63 +32,76 @@ export interface KitOptions {
 }
 
 /**
- * All files of a film's kit. A picture that cannot be read is named and left out.
+ * Puts the kit of a film in the place of the one in a folder, as a whole or not at all. What else
+ * lies in the folder stays, and what an earlier film said is kept beside it under another name. A
+ * picture that cannot be read is named and left out; what was made of the same is taken over.
  *
  * @param folder of the dossier, where the pictures are
+ * @returns the names of the kit's files
  */
-export async function kitFiles(
+export async function filmInto(
+  out: string,
   folder: string,
   account: Account,
   cut: Cut,
   { recording, freezes }: KitOptions,
   told: Told,
-): Promise<Files> {
-  const files: Files = new Map();
+): Promise<readonly string[]> {
+  const fill = async (draft: Draft) => {
+    const maker = await makerInto(draft, out);
+    const stills = await withHands((hands) =>
+      stillsInto(folder, account, cut.script, { shelf: draft, maker, hands, told }),
+    );
+    const files: Files = kitTexts(account, cut, recording, stills);
+    if (freezes) files.set(SPOKEN, json(frozenOf(cut.script, account)));
+    files.set(MADE, maker.notes());
+    for (const [name, content] of files) await draft.write(name, content);
+    await keepSpoken(out, draft, files.get(SPOKEN));
+    return [...maker.sizes.keys(), ...files.keys()];
+  };
+  return await replaceFolder(out, fill, 'keep');
+}
+
+function kitTexts(
+  account: Account,
+  cut: Cut,
+  recording: string | null,
+  stills: readonly string[],
+): Files {
   const { script } = cut;
   const cues = cuesOf(cut);
-  const pictures = await stillsInto(files, folder, account, script, told);
+  const files: Files = new Map();
   for (const frame of ['wide', 'tall'] as const) {
-    const timeline = timelineOf({ cut, recording, tracks: laidOver(cut, pictures, frame) });
+    const timeline = timelineOf({ cut, recording, tracks: laidOver(cut, stills, frame) });
     files.set(`edit-${frame}.otio`, json(timeline));
   }
   files.set('read.html', readingPage(script));
   files.set('captions.vtt', webvttOf(cues));
   files.set('captions.srt', srtOf(cues));
   files.set('chapters.vtt', chapterFile(chaptersOf(cut)));
-  files.set('description.txt', descriptionOf(cut, account));
-  if (freezes) files.set(SPOKEN, json(frozenOf(script, account)));
-  return files;
+  return files.set('description.txt', descriptionOf(cut, account));
 }
 
-/**
- * Puts the files of a kit into a folder, each as a whole; what else lies there stays, and what an
- * earlier film said is kept beside it under another name.
- */
-export async function writeKit(out: string, files: Files): Promise<void> {
-  for (const [name, content] of files) {
-    const file = join(out, name);
-    const bytes = typeof content === 'string' ? new TextEncoder().encode(content) : content;
-    if (name === SPOKEN) await setAside(out, bytes);
-    await mkdir(dirname(file), { recursive: true });
-    await replaceFile(file, bytes);
-  }
-}
-
-async function setAside(out: string, next: Uint8Array): Promise<void> {
-  const before = await readFile(join(out, SPOKEN)).catch(() => null);
-  if (before === null || before.equals(next)) return;
+/** Keeps what the earlier film said under the first name that is free, where another is said now. */
+async function keepSpoken(
+  out: string,
+  draft: Draft,
+  next: Uint8Array | string | undefined,
+): Promise<void> {
+  const before = await textAt(join(out, SPOKEN));
+  if (before === null || next === undefined || before === next) return;
   for (let n = 1; ; n++) {
-    const name = join(out, `spoken-${n}.json`);
-    if (await isThere(name)) continue;
-    return await rename(join(out, SPOKEN), name);
+    const name = `spoken-${n}.json`;
+    if ((await textAt(join(out, name))) === null) return await draft.write(name, before);
   }
 }
 
-async function isThere(path: string): Promise<boolean> {
-  return await stat(path).then(
-    () => true,
-    () => false,
-  );
+/** The text of a file; null where there is none. */
+async function textAt(file: string): Promise<string | null> {
+  return await readFile(file, 'utf8').catch((error: NodeJS.ErrnoException) => {
+    if (error.code === 'ENOENT') return null;
+    throw error;
+  });
 }
 
 function json(value: unknown): string {

@@ -1,55 +1,58 @@
+import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { rectified } from '../../bench/index.ts';
-import type { Account, StillPicture, ToldPicture } from '../../chronicle/index.ts';
+import {
+  type Account,
+  fileNameOf,
+  type StillPicture,
+  type ToldPicture,
+} from '../../chronicle/index.ts';
 import { isSafeName } from '../../dossier/index.ts';
-import { decodePicture, shownSamples } from '../../host/index.ts';
-import { cardOn, sizeOf } from '../card-on.ts';
-import type { Told } from '../told.ts';
-
-/** Pixels a millimetre of a card on stills, and widest picture. */
-const FINENESS = 12;
-const WIDEST = 1200;
+import { PICTURE_MAKERS, sha512 } from '../../host/index.ts';
+import { sizeOf } from '../card-on.ts';
+import type { Making } from '../pictures.ts';
 
 /**
- * One picture a printing, its first front with rights, laid straight where its outline is found; a
- * picture that cannot be read is named and left out. What a camera wrote beside the pixels is left
- * out.
+ * One picture a printing, its first front with rights, laid straight where its outline is found, and
+ * put on the shelf as `pictures/ID.jpg`; a picture that cannot be read is named and left out. What a
+ * camera wrote beside the pixels is left out.
  */
 export async function stillPictures(
   folder: string,
   account: Account,
   wanted: ReadonlySet<string>,
-  told: Told,
+  making: Making,
 ): Promise<ReadonlyMap<string, StillPicture>> {
-  const found = new Map<string, StillPicture>();
-  for (const { id, pictures } of account.printings) {
+  const shown = account.printings.flatMap(({ id, pictures }) => {
     const picture = wanted.has(id) ? pictures.find(({ side }) => side !== 'back') : undefined;
-    if (picture === undefined || !isSafeName(picture.file)) continue;
-    try {
-      found.set(id, await stillPicture(folder, picture, account));
-    } catch (error) {
-      told.leaves(`${picture.file} is left out: ${(error as Error).message}`);
-    }
+    return picture !== undefined && isSafeName(picture.file) ? [{ id, picture }] : [];
+  });
+  const made = await making.hands.all(shown, ({ id, picture }) =>
+    stillPicture(folder, id, picture, account, making).catch((error: Error) => error),
+  );
+  const found = new Map<string, StillPicture>();
+  for (const [i, { id, picture }] of shown.entries()) {
+    const one = made[i];
+    if (one instanceof Error) making.told.leaves(`${picture.file} is left out: ${one.message}`);
+    else if (one !== undefined) found.set(id, one);
   }
   return found;
 }
 
 async function stillPicture(
   folder: string,
-  { file, rights }: ToldPicture,
+  id: string,
+  { file: name, rights }: ToldPicture,
   account: Account,
+  { maker, hands, shelf }: Making,
 ): Promise<StillPicture> {
-  const picture = await decodePicture(join(folder, file));
+  const file = join(folder, name);
   const sizeMm = sizeOf(account);
-  const map = sizeMm ? cardOn(picture, sizeMm) : undefined;
-  const shown = map ? rectified(picture, map, FINENESS, 0) : picture;
-  const bytes = await shownSamples(shown, WIDEST);
-  const width = Math.min(WIDEST, shown.width);
-  return {
-    href: `data:image/jpeg;base64,${Buffer.from(bytes).toString('base64')}`,
-    width,
-    height: (shown.height * width) / shown.width,
-    toEdges: map !== undefined,
-    rights,
-  };
+  const laid = `pictures/${fileNameOf(id)}.jpg`;
+  const key = sha512(JSON.stringify([laid, sha512(await readFile(file)), sizeMm, PICTURE_MAKERS]));
+  const size = await maker.put(key, async () => {
+    const { bytes, ...told } = await hands.make('still', { file, sizeMm });
+    return { files: new Map([[laid, bytes]]), told };
+  });
+  const href = `data:image/jpeg;base64,${Buffer.from(await shelf.read(laid)).toString('base64')}`;
+  return { ...size, href, rights };
 }

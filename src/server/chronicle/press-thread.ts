@@ -6,17 +6,17 @@ import {
   type Edition,
   editionOf,
   type Files,
+  filmInto,
   type Told as Hearing,
-  kitFiles,
   madeWith,
   proofOf,
-  publishedFiles,
   publishInto,
-  stillsInto,
+  publishOn,
+  siteFiles,
+  stillViews,
   toldHistory,
   type Worked,
   worked,
-  writeKit,
 } from '../../press/index.ts';
 import type { PressReply, PressTask, PressWord, Told } from './tasks.ts';
 
@@ -65,7 +65,7 @@ async function preview(folder: string, made: Account, told: Hearing): Promise<Fi
     worked: { account },
   } = made;
   const history = toldHistory(account, await editionFor(folder, made, true), true);
-  return await publishedFiles(folder, dossier, account, { history, documents: false }, told);
+  return await siteFiles(folder, { dossier, account }, history, told);
 }
 
 async function documents(
@@ -86,10 +86,8 @@ async function stills(
   { worked: { account } }: Account,
   told: Hearing,
 ): Promise<Files> {
-  const files: Files = new Map();
   const script = scriptOf(account, { order: [printing], language, rate: 160 });
-  await stillsInto(files, folder, account, script, told);
-  return files;
+  return await stillViews(folder, account, script, told);
 }
 
 async function publish(
@@ -104,11 +102,11 @@ async function publish(
   const edition = await editionFor(folder, made, proof);
   const history = toldHistory(account, edition, proof);
   const published = { history, documents: true, earlier: out };
-  const files = await publishedFiles(folder, dossier, account, published, told);
-  told.begins('Writing the files', 0.98);
   const frozen = proof ? null : edition;
-  await publishInto(out, files, folder, frozen);
-  return `${editionWords(frozen)} ${files.size} files in ${out}; begin with index.html.`;
+  const files = await publishInto(out, folder, frozen, (shelf) =>
+    publishOn(shelf, folder, { dossier, account }, published, told),
+  );
+  return `${editionWords(frozen)} ${files} files in ${out}; begin with index.html.`;
 }
 
 async function editionFor(
@@ -142,9 +140,7 @@ async function film(
 ): Promise<string> {
   const cut = plannedCut(scriptOf(account, { order, language, rate }));
   const options = { recording: recording || null, freezes: true };
-  const files = await kitFiles(folder, account, cut, options, told);
-  told.begins('Writing the files', 0.98);
-  await writeKit(out, files);
+  const files = await filmInto(out, folder, account, cut, options, told);
   const scenes = `${cut.script.scenes.length} scenes, ${(cut.length / 60).toFixed(1)} minutes, ${cuesOf(cut).length} captions`;
-  return `${files.size} files in ${out}: ${scenes}; begin with read.html.`;
+  return `${files.length} files in ${out}: ${scenes}; begin with read.html.`;
 }
