@@ -8,5 +8,6 @@ export {
 } from './integer-program.ts';
 export * from './jaro-winkler.ts';
 export * from './least-squares.ts';
+export { placed } from './placed.ts';
 export { positiveNormal } from './positive-normal.ts';
 export { redraw, type Spread, spreadOf } from './spread.ts';

@@ -1,3 +1,4 @@
+import { placed } from '../../maths/index.ts';
 import type { Places } from './places.ts';
 import { type BySide, bySide, SIDES, type SideLine } from './sides.ts';
 
@@ -111,24 +112,4 @@ export function medianOf(values: Float64Array): number {
   let lower = Number.NEGATIVE_INFINITY;
   for (let i = 0; i < half; i++) lower = Math.max(lower, rest[i] as number);
   return (lower + upper) / 2;
-}
-
-/** Puts the value of rank `rank` in its place, none larger before it (`hoare:1961`); answers it. */
-function placed(values: Float64Array, rank: number): number {
-  let [from, to] = [0, values.length - 1];
-  while (from < to) {
-    const pivot = values[rank] as number;
-    let [low, high] = [from, to];
-    while (low <= high) {
-      while ((values[low] as number) < pivot) low++;
-      while ((values[high] as number) > pivot) high--;
-      if (low > high) break;
-      const kept = values[low] as number;
-      values[low++] = values[high] as number;
-      values[high--] = kept;
-    }
-    if (high < rank) from = low;
-    if (rank < low) to = high;
-  }
-  return values[rank] as number;
 }

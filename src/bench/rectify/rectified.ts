@@ -60,7 +60,6 @@ export function coloursView(picture: Picture, map: Projection, view: View): Floa
 
 function coloursOf({ width, height, samples }: Picture): RowSampler {
   const light = lightTable({ samples });
-  const at = (p: number) => light[samples[p] as number] as number;
   return (xs, ys, sums) => {
     for (let k = 0, s = 0; k < xs.length; k++, s += 3) {
       const x = within(xs[k] as number, width);
@@ -74,11 +73,13 @@ function coloursOf({ width, height, samples }: Picture): RowSampler {
       const a = 1 - fx - c;
       const p = (top * width + left) * 3;
       const q = p + width * 3;
-      sums[s] = (sums[s] as number) + a * at(p) + b * at(p + 3) + c * at(q) + d * at(q + 3);
-      sums[s + 1] =
-        (sums[s + 1] as number) + a * at(p + 1) + b * at(p + 4) + c * at(q + 1) + d * at(q + 4);
-      sums[s + 2] =
-        (sums[s + 2] as number) + a * at(p + 2) + b * at(p + 5) + c * at(q + 2) + d * at(q + 5);
+      for (let i = 0; i < 3; i++)
+        sums[s + i] =
+          (sums[s + i] as number) +
+          a * (light[samples[p + i] as number] as number) +
+          b * (light[samples[p + 3 + i] as number] as number) +
+          c * (light[samples[q + i] as number] as number) +
+          d * (light[samples[q + 3 + i] as number] as number);
     }
   };
 }

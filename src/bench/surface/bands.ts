@@ -35,14 +35,15 @@ export function bandOf(
   const lengthMm = side === 'top' || side === 'bottom' ? size[0] : size[1];
   const columns = Math.round((lengthMm - 2 * TIP_MM) * TONES_PX_PER_MM);
   const rows = Math.round((toMm - fromMm) * TONES_PX_PER_MM);
-  const pixel = pixelsOf(card, side, Math.round((fromMm + GROUND_MM) * TONES_PX_PER_MM));
+  const first = Math.round((fromMm + GROUND_MM) * TONES_PX_PER_MM);
+  const { start, along, inwards } = pixelsOf(card, side, first);
   const planes = () => [0, 1, 2].map(() => new Float32Array(columns * rows));
   const [left, usual] = [planes(), planes()] as unknown as [Band['left'], Band['usual']];
   for (const channel of [0, 1, 2] as const) {
     const [here, about] = [left[channel], usual[channel]];
     for (let row = 0, i = 0; row < rows; row++)
       for (let column = 0; column < columns; column++, i++)
-        here[i] = card.tones[3 * pixel(column, row) + channel] as number;
+        here[i] = card.tones[3 * (start + column * along + row * inwards) + channel] as number;
     for (let row = 0; row < rows; row++) {
       const [from, to] = [row * columns, (row + 1) * columns];
       takeUsual(here.subarray(from, to), about.subarray(from, to));
@@ -50,22 +51,22 @@ export function bandOf(
   }
   const { view } = card;
   const place = (column: number, row: number): PointMm => {
-    const at = pixel(column, row);
+    const at = start + column * along + row * inwards;
     const [x, y] = [at % view.width, Math.floor(at / view.width)];
     return [view.originMm[0] + x * view.stepMm[0], view.originMm[1] + y * view.stepMm[1]];
   };
   return { columns, rows, left, usual, place };
 }
 
-/** The pixel of the view at a column along the side and a row from the first on inwards. */
+/** The first pixel of a strip, and the steps from pixel to pixel along the side and inwards. */
 function pixelsOf({ view: { width, height } }: CardTones, side: CardSide, first: number) {
-  const start = Math.round((TIP_MM + GROUND_MM) * TONES_PX_PER_MM);
+  const tip = Math.round((TIP_MM + GROUND_MM) * TONES_PX_PER_MM);
   const [far, down] = [width - 1 - first, height - 1 - first];
   return {
-    top: (column: number, row: number) => (first + row) * width + start + column,
-    bottom: (column: number, row: number) => (down - row) * width + start + column,
-    left: (column: number, row: number) => (start + column) * width + first + row,
-    right: (column: number, row: number) => (start + column) * width + far - row,
+    top: { start: first * width + tip, along: 1, inwards: width },
+    bottom: { start: down * width + tip, along: 1, inwards: -width },
+    left: { start: tip * width + first, along: width, inwards: 1 },
+    right: { start: tip * width + far, along: width, inwards: -1 },
   }[side];
 }
 
@@ -97,12 +98,16 @@ function medianOf(values: Float32Array): number {
 
 /** Departure from what is usual, the mean of the three channels. */
 export function meanLeftOf({ left: [red, green, blue] }: Band): Float32Array {
-  return red.map((value, i) => (value + (green[i] as number) + (blue[i] as number)) / 3);
+  const mean = new Float32Array(red.length);
+  for (let i = 0; i < mean.length; i++)
+    mean[i] = ((red[i] as number) + (green[i] as number) + (blue[i] as number)) / 3;
+  return mean;
 }
 
 /** One standard deviation of most of the values, about 0. */
 export function noiseOf(values: Float32Array): number {
-  const sizes = values.filter((_, i) => i % 7 === 0).map(Math.abs);
+  const sizes: number[] = [];
+  for (let i = 0; i < values.length; i += 7) sizes.push(Math.abs(values[i] as number));
   return Math.max(1.4826 * quantileOf(sizes, 0.5), 1e-3);
 }
 

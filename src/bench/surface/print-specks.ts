@@ -74,12 +74,23 @@ function spotsOf(
       const i = y * view.width + x;
       const here = smooth[i] as number;
       const least = here - Math.max(LEAST_TONE, LEAST_SDS * (texture[i] as number));
-      if (steps.some((step) => (smooth[i + step] as number) > least)) continue;
+      if (isAnyOver(smooth, i, steps, least)) continue;
       if (!isPeak(smooth, view.width, i)) continue;
       const over = here - Math.max(...steps.map((step) => smooth[i + step] as number));
       spots.push({ x, y, over, sds: over / Math.max(texture[i] as number, 0.004) });
     }
   return spots;
+}
+
+/** Whether any of some pixels around one is lighter than a limit. */
+function isAnyOver(
+  values: Float32Array,
+  i: number,
+  steps: readonly number[],
+  limit: number,
+): boolean {
+  for (const step of steps) if ((values[i + step] as number) > limit) return true;
+  return false;
 }
 
 /** The darkest channel of each pixel: towards white all of them lighten. */

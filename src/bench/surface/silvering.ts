@@ -77,11 +77,9 @@ function brightOf({ view, tones }: CardTones, [w, h]: SizeMm, white: readonly nu
   const least = new Float32Array(tones.length / 3);
   const most = new Float32Array(tones.length / 3);
   for (let i = 0, j = 0; i < least.length; i++, j += 3) {
-    const [r, g, b] = [
-      (tones[j] as number) * red,
-      (tones[j + 1] as number) * green,
-      (tones[j + 2] as number) * blue,
-    ];
+    const r = (tones[j] as number) * red;
+    const g = (tones[j + 1] as number) * green;
+    const b = (tones[j + 2] as number) * blue;
     least[i] = Math.min(r, g, b);
     most[i] = Math.max(r, g, b);
   }
@@ -89,7 +87,8 @@ function brightOf({ view, tones }: CardTones, [w, h]: SizeMm, white: readonly nu
   const ground = openedOf({ ...view, values: least }, REACH_PX).values;
   const mask = new Uint8Array(least.length);
   for (let i = 0; i < mask.length; i++) {
-    const [value, about] = [least[i] as number, ground[i] as number];
+    const value = least[i] as number;
+    const about = ground[i] as number;
     const grey = (most[i] as number) - value < MOST_COLOUR * (most[i] as number);
     if (grey && value > Math.max(about + LEAST_TONE, LEAST_WHITENESS) && about < MOST_AROUND)
       mask[i] = 1;
@@ -109,11 +108,11 @@ function blacken(values: Float32Array, width: number, [w, h]: SizeMm): void {
 /** Cells of specks that lie near each other. */
 function groupsOf(mask: Uint8Array, width: number): readonly (readonly number[])[] {
   const wide = new Uint8Array(mask.length);
-  mask.forEach((on, i) => {
-    if (on === 0) return;
+  for (let i = 0; i < mask.length; i++) {
+    if (mask[i] === 0) continue;
     for (let dy = -JOIN_PX; dy <= JOIN_PX; dy++)
       wide.fill(1, i + dy * width - JOIN_PX, i + dy * width + JOIN_PX + 1);
-  });
+  }
   return blobsOf(wide, width)
     .map((cells) => cells.filter((cell) => mask[cell] === 1))
     .filter((cells) => cells.length > LEAST_MM2 * TONES_PX_PER_MM ** 2);
@@ -248,11 +247,16 @@ function probabilityOf(place: Place, elsewhereMm2: number): number {
 
 /** Width of the smallest bare speck whose light, spread by blur, still stands out on the dark print. */
 function limitOf({ view }: CardTones, { ground }: Bright): number | null {
-  const dark = ground.filter((value, i) => i % 7 === 0 && value > 0 && value < MOST_AROUND);
+  const dark: number[] = [];
+  for (let i = 0; i < ground.length; i += 7) {
+    const value = ground[i] as number;
+    if (value > 0 && value < MOST_AROUND) dark.push(value);
+  }
   const share = (7 * dark.length) / (view.width * view.height);
   if (share < LEAST_DARK) return null;
-  const contrast = BARE - quantileOf(dark, 0.5);
-  const needed = Math.max(LEAST_TONE, LEAST_WHITENESS - quantileOf(dark, 0.5));
+  const usual = quantileOf(dark, 0.5);
+  const contrast = BARE - usual;
+  const needed = Math.max(LEAST_TONE, LEAST_WHITENESS - usual);
   return Math.max(BLUR_MM * Math.sqrt(Math.min(1, needed / contrast)), 2 / TONES_PX_PER_MM);
 }
 

@@ -54,7 +54,8 @@ function sampleLine(
       red[to] = green[to] = blue[to] = Number.NaN;
       continue;
     }
-    const [u, v] = [x - left, y - top];
+    const u = x - left;
+    const v = y - top;
     const a = (1 - u) * (1 - v);
     const b = u * (1 - v);
     const c = (1 - u) * v;

@@ -13,22 +13,24 @@ const [FROM, TO] = [0.01, 0.03];
 export function cardWhiteOf(picture: Picture, map: CardMap): readonly number[] {
   const table = lightTable(picture);
   const [width, height] = map.sizeMm;
-  const seen: number[][] = [];
+  const [red, green, blue] = LUMINANCE;
+  const seen: { readonly light: readonly number[]; readonly y: number }[] = [];
   for (let i = 0; i < ACROSS; i++)
     for (let j = 0; j < DOWN; j++) {
-      const [x, y] = pixelOf(map, [
+      const [u, v] = pixelOf(map, [
         1 + ((width - 2) * i) / (ACROSS - 1),
         1 + ((height - 2) * j) / (DOWN - 1),
-      ]).map(Math.round) as [number, number];
+      ]);
+      const x = Math.round(u);
+      const y = Math.round(v);
       if (x < 0 || y < 0 || x >= picture.width || y >= picture.height) continue;
       const at = 3 * (y * picture.width + x);
-      seen.push([0, 1, 2].map((k) => table[picture.samples[at + k] as number] as number));
+      const r = table[picture.samples[at] as number] as number;
+      const g = table[picture.samples[at + 1] as number] as number;
+      const b = table[picture.samples[at + 2] as number] as number;
+      seen.push({ light: [r, g, b], y: r * red + g * green + b * blue });
     }
   const pale = seen
-    .map((light) => ({
-      light,
-      y: light.reduce((sum, v, k) => sum + v * (LUMINANCE[k] as number), 0),
-    }))
     .sort((a, b) => b.y - a.y)
     .slice(Math.floor(FROM * seen.length), Math.ceil(TO * seen.length));
   return [0, 1, 2].map(

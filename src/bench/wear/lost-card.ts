@@ -1,3 +1,4 @@
+import type { Three } from '../colour/spaces.ts';
 import type { Defect } from '../defects.ts';
 import { borderColourOf } from './border-colour.ts';
 import type { BorderStrip } from './border-strip.ts';
@@ -79,20 +80,20 @@ function depthOf(
   ground: readonly Float32Array[],
   column: number,
 ): number {
-  const from = border.map((light) => light[column] as number);
-  const way = ground.map((light, k) => (light[column] as number) - (from[k] as number));
+  const from = border.map((light) => light[column] as number) as unknown as Three;
+  const way = ground.map(
+    (light, k) => (light[column] as number) - (from[k] as number),
+  ) as unknown as Three;
   const long = Math.hypot(...way);
   let row = Math.round((0.05 - firstMm) / stepMm);
   for (; row < rows; row++) {
-    const off = values.map(
-      (light, k) => (light[column * rows + row] as number) - (from[k] as number),
-    );
-    const share = off.reduce((sum, value, k) => sum + value * (way[k] as number), 0) / long ** 2;
+    const at = column * rows + row;
+    const red = (values[0][at] as number) - from[0];
+    const green = (values[1][at] as number) - from[1];
+    const blue = (values[2][at] as number) - from[2];
+    const share = (red * way[0] + green * way[1] + blue * way[2]) / long ** 2;
     const rest =
-      distance(
-        off,
-        way.map((step) => share * step),
-      ) / long;
+      Math.hypot(red - share * way[0], green - share * way[1], blue - share * way[2]) / long;
     if (!(share > 0.5 && share < MOST_SHARE && rest < MOST_REST)) break;
   }
   return Math.max(0, firstMm + (row - 0.5) * stepMm);

@@ -21,12 +21,10 @@ export function onPaleBorder(
     const [r, g, b] = border.map((light) => light[column] as number) as [number, number, number];
     const whole = BARE * Math.hypot(r, g, b);
     for (let i = column * rows; i < (column + 1) * rows; i++) {
-      const off = Math.hypot(
-        (values[0][i] as number) - r,
-        (values[1][i] as number) - g,
-        (values[2][i] as number) - b,
-      );
-      shares[i] = off / whole;
+      const red = (values[0][i] as number) - r;
+      const green = (values[1][i] as number) - g;
+      const blue = (values[2][i] as number) - b;
+      shares[i] = Math.sqrt(red * red + green * green + blue * blue) / whole;
       rests[i] = 0;
     }
   }

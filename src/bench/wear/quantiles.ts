@@ -1,11 +1,20 @@
+import { placed } from '../../maths/index.ts';
+
 /** The value below which a share of the numbers lies, NaN left out; NaN for none. */
 export function quantileOf(values: ArrayLike<number>, share: number): number {
-  const sorted = Float64Array.from(values)
-    .filter((value) => !Number.isNaN(value))
-    .sort();
-  if (sorted.length === 0) return Number.NaN;
-  const at = share * (sorted.length - 1);
+  const own = new Float64Array(values);
+  let count = 0;
+  for (let i = 0; i < own.length; i++) {
+    const value = own[i] as number;
+    if (!Number.isNaN(value)) own[count++] = value;
+  }
+  if (count === 0) return Number.NaN;
+  const numbers = own.subarray(0, count);
+  const at = share * (count - 1);
   const low = Math.floor(at);
-  const [a, b] = [sorted[low] as number, sorted[Math.min(low + 1, sorted.length - 1)] as number];
+  const a = placed(numbers, low);
+  if (low === at) return a;
+  let b = Number.POSITIVE_INFINITY;
+  for (let i = low + 1; i < count; i++) b = Math.min(b, numbers[i] as number);
   return a + (at - low) * (b - a);
 }

@@ -14,7 +14,7 @@ import { quantileOf } from './quantiles.ts';
 import { type RimColour, rimColourOf } from './rim-colour.ts';
 import { raysOf } from './round-outline.ts';
 import { tipRadiusOf } from './tip-radius.ts';
-import { noiseOf, usualOf, whitenessOf } from './whiteness.ts';
+import { noiseOf, usualOf, type Whiteness, whitenessOf } from './whiteness.ts';
 import { type Excess, excessOf, type WornPlace, wornPlacesOf } from './worn-places.ts';
 
 /** Worn corners and edges of one side of a card, and what its picture could not show. */
@@ -55,7 +55,7 @@ export function wearOf(picture: Picture, map: CardMap, bordered = true): Wear {
   const strip = alignedStripOf(picture, map, tipRadiusMm);
   const [border, white] = [borderColourOf(strip), cardWhiteOf(picture, map)];
   const whiteness = onPaleBorder(strip, border, whitenessOf(strip, border, white));
-  const away = whiteness.share.map((share, i) => Math.abs(share) + (whiteness.rest[i] as number));
+  const away = awayOf(whiteness);
   const limit = Math.max(AWAY, NOISE_SDS * noiseOf(strip, whiteness.share));
   const borderRows = borderRowsOf(strip, map, away, limit);
   const excess = excessOf(strip, whiteness.share, usualOf(strip, whiteness.share));
@@ -79,6 +79,14 @@ export function wearOf(picture: Picture, map: CardMap, bordered = true): Wear {
     tipRadiusMm,
     detectionLimitMm: limitOf(strip, whiteness.contrast, excess),
   };
+}
+
+/** How far each place of a strip is from the border's colour, towards white or not. */
+function awayOf({ share, rest }: Whiteness): Float32Array {
+  const away = new Float32Array(share.length);
+  for (let i = 0; i < away.length; i++)
+    away[i] = Math.abs(share[i] as number) + (rest[i] as number);
+  return away;
 }
 
 /** The border unrolled from its cut edge, however the outline was a little off. */

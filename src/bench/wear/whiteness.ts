@@ -21,6 +21,7 @@ export function whitenessOf(
   const rest = new Float32Array(rays.length * rows);
   const contrast = new Float32Array(rays.length);
   const whole = Math.hypot(...white);
+  const [red, green, blue] = values;
   for (let column = 0; column < rays.length; column++) {
     const from = border.map((light) => light[column] as number);
     const way = from.map((light, channel) => Math.max((white[channel] as number) - light, 0.02));
@@ -29,10 +30,11 @@ export function whitenessOf(
     const [w0, w1, w2] = way.map((step) => step / length) as [number, number, number];
     const [f0, f1, f2] = from as [number, number, number];
     for (let i = column * rows; i < (column + 1) * rows; i++) {
-      const [a, b, c] = [values[0][i] as number, values[1][i] as number, values[2][i] as number];
-      const along = (a - f0) * w0 + (b - f1) * w1 + (c - f2) * w2;
-      const off =
-        (a - f0 - along * w0) ** 2 + (b - f1 - along * w1) ** 2 + (c - f2 - along * w2) ** 2;
+      const a = (red[i] as number) - f0;
+      const b = (green[i] as number) - f1;
+      const c = (blue[i] as number) - f2;
+      const along = a * w0 + b * w1 + c * w2;
+      const off = (a - along * w0) ** 2 + (b - along * w1) ** 2 + (c - along * w2) ** 2;
       share[i] = along / length;
       rest[i] = Math.sqrt(off) / length;
     }
