@@ -54,9 +54,17 @@ export {
 export { isHint, type ReliefHint } from './hints/hints.ts';
 export { luminanceOf } from './light/luminance.ts';
 export { type Annotation, selectorOf, shapeOf } from './marks/annotation.ts';
-export { type Hands, handsOf, withHands, withMeasured } from './marks/hands.ts';
+export {
+  type Hands,
+  handsOf,
+  NOTHING_SET,
+  type SetByHand,
+  setOn,
+  withHands,
+  withMeasured,
+} from './marks/hands.ts';
 export { type Mark, marksOf, weighedMarks } from './marks/marks.ts';
-export { outlineByHand } from './outline/by-hand.ts';
+export { goRound, outlineByHand } from './outline/by-hand.ts';
 export { findOutline } from './outline/find.ts';
 export { refitOutline } from './outline/refit.ts';
 export type { Outline, OutlineAnswer, OutlineKnown, OutlineTrouble } from './outline/types.ts';

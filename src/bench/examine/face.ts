@@ -4,6 +4,8 @@ import { frameOf } from '../frame/frame.ts';
 import type { Frame } from '../frame/types.ts';
 import { cardMapOf } from '../geometry/card-map.ts';
 import type { Corners } from '../geometry/points.ts';
+import { NOTHING_SET, type SetByHand } from '../marks/hands.ts';
+import { outlineByHand } from '../outline/by-hand.ts';
 import { findOutline } from '../outline/find.ts';
 import type { Outline, OutlineKnown, OutlineTrouble } from '../outline/types.ts';
 import type { Picture } from '../picture.ts';
@@ -24,12 +26,19 @@ const NOTHING_TO_PROPOSE: readonly OutlineTrouble[] = [
   'too-small',
 ];
 
-/** Measures one face of a copy; `frame` are the corners of its printed frame where a hand set them. */
+/**
+ * Measures one face of a copy, by what hands set of it and else by what is found.
+ * @throws RangeError where corners that a hand set do not go round a card clockwise.
+ */
 export function faceOf(
   picture: Picture,
   copy: CopyKnown,
-  frame: Corners | null = null,
+  { corners, frame }: SetByHand = NOTHING_SET,
 ): FaceAnswer {
+  if (corners) {
+    const outline = outlineByHand(picture, corners, knownOf(picture, copy));
+    return faceAlong(picture, outline, copy, frame);
+  }
   const { hypotheses, trouble } = findOutline(picture, knownOf(picture, copy));
   const [outline] = hypotheses;
   if (!outline || trouble)
@@ -94,7 +103,8 @@ export function faceAlong(
       mm: Math.max(one.mm, clarity ? leastShown(clarity) : 0),
     })),
     whyNot: why.length > 0 ? why.join(' ') : null,
-    looks: looksAt(knownOf(picture, copy), copy),
+    // Without millimetres marks are not looked for.
+    looks: outline.sizeMm ? looksAt(knownOf(picture, copy), copy) : [],
   };
 }
 

@@ -19,12 +19,12 @@ export interface Face {
 /** The amounts of every measure on a face, as limits speak of them. */
 export function amountsOf(face: Face): readonly Amount[] {
   return MEASURES.flatMap((measure): readonly Amount[] => {
-    const shown = shownBy(face.looks, measure);
+    const { side, looks, centering } = face;
     if (measure !== 'centering')
-      return [{ side: face.side, measure, shown, parts: totalOf(marksOf(face, measure)) }];
-    return face.centering
-      ? [{ side: face.side, measure, shown, parts: worseOf(face.centering) }]
-      : [];
+      return [
+        { side, measure, shown: shownBy(looks, measure), parts: totalOf(marksOf(face, measure)) },
+      ];
+    return centering ? [{ side, measure, shown: 1, parts: worseOf(centering) }] : [];
   });
 }
 

@@ -15,6 +15,20 @@ export interface Hands {
   readonly marks: readonly Annotation[];
 }
 
+/** What hands set of one face, in pixels of its upright picture; null: found in the picture. */
+export interface SetByHand {
+  readonly corners: Corners | null;
+  readonly frame: Corners | null;
+}
+
+/** A face on which no hand has set anything. */
+export const NOTHING_SET: SetByHand = { corners: null, frame: null };
+
+/** What hands set of one face of a copy. */
+export function setOn({ corners, frames }: Hands, side: 'front' | 'back'): SetByHand {
+  return { corners: corners[side] ?? null, frame: frames[side] ?? null };
+}
+
 /** What hands set, as far as it is understood. */
 export function handsOf(document: unknown): Hands {
   const { hand, frame, marks } = objectOf(document);

@@ -31,7 +31,7 @@ export function outlineByHand(
 }
 
 /** Whether four corners go round a convex figure clockwise, as a card's do in a picture. */
-function goRound(corners: Corners): boolean {
+export function goRound(corners: Corners): boolean {
   return corners.every(
     (corner, i) =>
       turnAt(corner, corners[(i + 1) % 4] as PointPx, corners[(i + 2) % 4] as PointPx) > 0,

@@ -1,14 +1,13 @@
 import { open } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
 import { PictureFault } from '../../host/index.ts';
-import { reasonOf } from '../dossier.ts';
+import { dossierIn, reasonOf } from '../dossier.ts';
 import { answerOf, type ExaminationJson } from '../examine/answer.ts';
 import { cardIn, dpiOf, type Job, type RakingFile } from '../examine/job.ts';
 import { answersTo } from '../examine/jobs.ts';
 import { keepExamination, keptExamination } from '../examine/keep.ts';
 import { ALONE, type Around, type Measured, measured } from '../examine/measure.ts';
-import { copyFolder, lampsIn } from '../examine/of-copy.ts';
-import { photosIn } from '../examine/photos.ts';
+import { copyIn, folderAt, lampsIn } from '../examine/of-copy.ts';
 import { writeFindings } from '../findings/write.ts';
 import { writeJson } from '../json.ts';
 import { stepsOn } from '../progress.ts';
@@ -92,17 +91,20 @@ async function taskOf(
     dpi: options.dpi === undefined ? null : dpiOf(options.dpi),
     raking: (options.raking ?? []).map(rakingIn),
   };
-  const copy = await copyFolder(front, options.copy);
+  const copy =
+    options.copy === undefined
+      ? await folderAt(front)
+      : await copyIn(front, await dossierIn(front), options.copy);
   if (copy === null) return { job: { front, back: back ?? null, ...own }, ...ALONE };
   if (back !== undefined) throw new WrongCall('A folder takes the place of FRONT and BACK.');
-  const photos = await photosIn(copy.folder);
+  const { photos, told, byHand } = copy;
   const cardMm = own.cardMm ?? copy.cardMm;
   const raking = [...photos.raking.map((file) => ({ file, azimuthDeg: null })), ...own.raking];
   return {
     job: { front: photos.front, back: photos.back, cardMm, dpi: own.dpi, raking },
     lamps: await lampsIn(photos, cardMm),
     extras: photos.extras,
-    told: copy.told,
+    ...{ told, byHand },
   };
 }
 

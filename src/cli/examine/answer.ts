@@ -3,8 +3,10 @@ import {
   type Defect,
   type FaceAnswer,
   isHint,
+  type Mark,
   type Relief,
   type ReliefDefect,
+  type SetByHand,
   type Sign,
   WEAR_WORDS,
 } from '../../bench/index.ts';
@@ -29,12 +31,18 @@ export function answerOf({
   described,
   front,
   back,
+  marks,
+  byHand,
   ...more
 }: Measured): ExaminationJson {
   const { grade } = examination;
   return {
-    front: faceJson(examination.front, front),
-    back: back && examination.back && faceJson(examination.back, back),
+    front: { ...faceJson(examination.front, front), ...handJson(byHand.front, marks.front) },
+    back: back &&
+      examination.back && {
+        ...faceJson(examination.back, back),
+        ...handJson(byHand.back, marks.back),
+      },
     grade: {
       scale: grade.scale.service,
       p: Object.fromEntries(grade.scale.grades.map((name, g) => [name, grade.p[g]])),
@@ -107,6 +115,15 @@ function faceJson(face: FaceAnswer, picture: DecodedPicture): object {
     limits: face.limits,
     hypotheses: hypotheses.map(({ corners, p }) => ({ outline: asStored(corners, picture), p })),
   };
+}
+
+/** What hands set and said of a face, apart from what was measured; nothing where they did not. */
+function handJson({ corners, frame }: SetByHand, marks: readonly Mark[]): object {
+  const judged = marks
+    .filter(({ state }) => state !== 'open')
+    .map(({ from, state, defect, words }) => ({ from, state, words, ...defectJson(defect) }));
+  if (!corners && !frame && judged.length === 0) return {};
+  return { by_hand: { outline: corners !== null, frame: frame !== null, marks: judged } };
 }
 
 /** Points of a picture that was shrunk while it was decoded, in pixels as stored. */

@@ -1,17 +1,10 @@
 import { basename } from 'node:path';
-import {
-  type FaceAnswer,
-  handsOf,
-  type Picture,
-  reportOf,
-  weighedMarks,
-} from '../../bench/index.ts';
+import { type FaceAnswer, type Picture, weighedMarks } from '../../bench/index.ts';
 import type { PacketFace, PacketGround } from '../../chronicle/index.ts';
 import type { Dossier } from '../../dossier/index.ts';
 import { PictureFault } from '../../host/index.ts';
 import { measured } from '../examine/measure.ts';
-import { copyFolder } from '../examine/of-copy.ts';
-import { photosIn } from '../examine/photos.ts';
+import { copyIn } from '../examine/of-copy.ts';
 import { drawnFindings } from '../findings/write.ts';
 import { WrongCall } from '../wrong-call.ts';
 
@@ -29,22 +22,15 @@ export async function examined(
   stay: readonly string[],
   say: (what: string, share: number) => void,
 ): Promise<Examined> {
-  const found = await copyFolder(folder, copy);
-  if (found === null) return { faces: [], described: null, notes: [] };
   try {
-    const { front, back, raking, extras } = await photosIn(found.folder);
-    const hands = handsOf(dossier.documents.get(`desk/examinations/${copy}.json`));
-    const of = (file: string | null) =>
-      hands.marks.filter(
-        ({ target }) => file !== null && basename(target.source) === basename(file),
-      );
-    const told = { ...found.told, annotations: { front: of(front), back: of(back) } };
+    const { photos, cardMm, told, byHand } = await copyIn(folder, dossier, copy);
+    const { front, back, raking, extras } = photos;
     const job = {
-      ...{ front, back, cardMm: found.cardMm, dpi: null },
+      ...{ front, back, cardMm, dpi: null },
       raking: raking.map((file) => ({ file, azimuthDeg: null })),
     };
-    const one = await measured(job, { lamps: null, extras, told, say });
-    const { marks, described } = reportOf(one.examination, told);
+    const one = await measured(job, { lamps: null, extras, told, byHand, say });
+    const { marks, described } = one;
     const shown = (file: string | null) =>
       file !== null && !stay.includes(`desk/photos/${copy}/${basename(file)}`);
     const faces = [

@@ -2,7 +2,9 @@ import {
   type FaceAnswer,
   type Frame,
   isHint,
+  type Mark,
   type MeasuredSize,
+  type SetByHand,
   type Sign,
 } from '../../bench/index.ts';
 import type { Measured } from '../examine/measure.ts';
@@ -18,26 +20,33 @@ import { percent } from './words.ts';
 
 /** What was measured on a copy, face by face, for reading; marks that are less likely than not are left out. */
 export function examinationReport(
-  { examination, relief, printing: { process, colours }, described }: Measured,
+  { examination, relief, printing: { process, colours }, described, marks, byHand }: Measured,
   width: number,
 ): string {
-  const { front, back, grade, signs } = examination;
-  const faces = [`Front\n\n${faceReport(front, width)}`];
-  if (back) faces.push(`Back\n\n${faceReport(back, width)}`);
+  const { front, back, signs } = examination;
+  const faces = [`Front\n\n${faceReport(front, byHand.front, marks.front, width)}`];
+  if (back) faces.push(`Back\n\n${faceReport(back, byHand.back, marks.back, width)}`);
   if (relief)
     faces.push(`Under the moved lamp\n\n${reliefReport(relief.defects, relief.limits, [], width)}`);
   if (process) faces.push(`How it was printed\n\n${screenReport(process, width)}`);
   if (colours) faces.push(`Colours by the chart\n\n${colourReport(colours, width)}`);
   if (described) faces.push(`As the seller wrote\n\n${describedReport(described, width)}`);
   const signed = signs.map((sign) => `${signWords(sign, width)}\n`);
-  return `${faces.join('\n')}\n${signed.join('')}${gradeReport(grade, width)}`;
+  return `${faces.join('\n')}\n${signed.join('')}${gradeReport(examination, width)}`;
 }
 
-function faceReport(face: FaceAnswer, width: number): string {
+function faceReport(
+  face: FaceAnswer,
+  byHand: SetByHand,
+  marks: readonly Mark[],
+  width: number,
+): string {
   const { outline, frame, size, whyNot, defects, looks } = face;
+  const sure = outline && (byHand.corners ? 'set by hand' : `sure to ${percent(outline.p)}`);
   const rows = [
-    ...(outline ? [['outline', `sure to ${percent(outline.p)}`]] : []),
+    ...(sure ? [['outline', sure]] : []),
     ...(size ? [['size', sizeWords(size)]] : []),
+    ...(frame && byHand.frame ? [['printed frame', 'set by hand']] : []),
     ...(frame ? frameRows(frame) : []),
   ];
   const table =
@@ -45,6 +54,7 @@ function faceReport(face: FaceAnswer, width: number): string {
   const parts = [table, whyNot ? paragraph(whyNot, width) : ''];
   if (looks.length > 0 && size)
     parts.push(marksReport(defects, width), hintWords(defects, width), limitWords(face, width));
+  parts.push(handWords(marks, width));
   if (outline && !size && !whyNot)
     parts.push(
       paragraph('No size: give --card, or --dpi for a scan that does not state it.', width),
@@ -77,6 +87,28 @@ function frameRows({ bordersMm, bordersSdMm, centering, ...print }: Frame): read
   ];
 }
 
+/** What hands said of marks, and the marks that they added. */
+function handWords(marks: readonly Mark[], width: number): string {
+  const said = marks
+    .filter(({ state }) => state !== 'open')
+    .map(
+      ({
+        from,
+        state,
+        defect: {
+          kind,
+          centreMm: [x, y],
+        },
+        words,
+      }) => {
+        const what = `${kind.replaceAll('-', ' ')} at ${x.toFixed(1)}, ${y.toFixed(1)} mm`;
+        const judged = from === 'hand' ? 'added' : state;
+        return [`${what} ${judged}`, ...words].join(', ');
+      },
+    );
+  return said.length === 0 ? '' : paragraph(`By hand: ${said.join('; ')}.`, width);
+}
+
 /** What the hints of relief among the likely marks rest on, each sentence once. */
 function hintWords(defects: FaceAnswer['defects'], width: number): string {
   const hints = defects.filter((mark) => mark.p >= 0.5).filter(isHint);
@@ -102,14 +134,17 @@ function signWords({ of, words, cautions }: Sign, width: number): string {
   return paragraph(`${name}: ${words} ${cautions.join(' ')}`, width);
 }
 
-function gradeReport({ scale, p, looks }: Measured['examination']['grade'], width: number): string {
+function gradeReport({ front, back, grade }: Measured['examination'], width: number): string {
+  const { scale, p, looks } = grade;
   const likely = scale.grades
     .map((name, g) => [name, p[g] ?? 0] as const)
     .filter(([, share]) => share >= 0.05)
     .reverse()
     .map(([name, share]) => `${name}: ${percent(share)}`);
-  const from =
-    'A guess from limits of common practice and from what was measured; no service is bound by it.';
+  const nothing = ![front, back].some((face) => face?.frame || face?.looks.length);
+  const from = nothing
+    ? 'Nothing of this copy could be measured: that is only how such copies came back so far, and no service is bound by it.'
+    : 'A guess from limits of common practice and from what was measured; no service is bound by it.';
   const [next] = looks;
   const look = next
     ? ` One more look that would change it most: ${LOOKS[next.look]} (${next.gainBits.toFixed(2)} bits).`
@@ -121,7 +156,7 @@ function gradeReport({ scale, p, looks }: Measured['examination']['grade'], widt
 }
 
 const LOOKS = {
-  photo: 'a picture of the back',
+  photo: 'a picture of the face that none shows yet',
   scan: 'a scan',
   raking: 'a picture under a low lamp',
   lamps: 'four pictures or more under a moved lamp',

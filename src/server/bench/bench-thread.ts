@@ -2,7 +2,6 @@ import {
   type Borders,
   bordersAlong,
   type CopyKnown,
-  type Corners,
   cardMapOf,
   compareSpecimens,
   compareWithReferences,
@@ -12,7 +11,6 @@ import {
   findOutline,
   frameNear,
   type Outline,
-  type OutlineKnown,
   outlineByHand,
   type Picture,
   rectifiedView,
@@ -112,24 +110,15 @@ async function measured(picture: Picture, task: FaceTask): Promise<FaceAnswer> {
   return faceBy(picture, task.hand, { ...task.known, raking });
 }
 
-function faceBy(picture: Picture, { corners, frame, refine }: HandSet, copy: CopyKnown) {
-  const known = { sizeMm: copy.sizeMm, dpi: copy.dpi ?? picture.dpi };
-  const face = !corners
-    ? faceOf(picture, copy, frame)
-    : faceAlong(picture, drawn(picture, corners, known, refine), copy, frame);
+function faceBy(picture: Picture, { refine, ...byHand }: HandSet, copy: CopyKnown) {
+  const { corners, frame } = byHand;
+  if (refine === 'outline' && corners) {
+    const known = { sizeMm: copy.sizeMm, dpi: copy.dpi ?? picture.dpi };
+    return faceAlong(picture, refitOutline(picture, corners, known), copy, frame);
+  }
+  const face = faceOf(picture, copy, byHand);
   if (refine !== 'frame' || !frame || !face.outline) return face;
   return { ...face, frame: frameNear(picture, face.outline, frame) };
-}
-
-function drawn(
-  picture: Picture,
-  corners: Corners,
-  known: OutlineKnown,
-  refine: HandSet['refine'],
-): Outline {
-  return refine === 'outline'
-    ? refitOutline(picture, corners, known)
-    : outlineByHand(picture, corners, known);
 }
 
 function bordersOf(picture: Picture, { outline, frame, known }: BordersTask): Borders {

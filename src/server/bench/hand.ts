@@ -1,21 +1,17 @@
-import type { Corners, Hands } from '../../bench/index.ts';
+import { type Corners, type Hands, NOTHING_SET, type SetByHand, setOn } from '../../bench/index.ts';
 import type { BenchSide } from '../../contract/index.ts';
 import type { HandSet } from './tasks.ts';
 
 /** A face on which no hand has set anything. */
-export const NO_HAND: HandSet = { corners: null, frame: null, refine: null };
+export const NO_HAND: HandSet = { ...NOTHING_SET, refine: null };
 
 /** What hands have set of a face. */
-export function handOn({ corners, frames }: Hands, side: BenchSide): HandSet {
-  return { ...NO_HAND, corners: corners[side] ?? null, frame: frames[side] ?? null };
+export function handOn(hands: Hands, side: BenchSide): HandSet {
+  return { ...NO_HAND, ...setOn(hands, side) };
 }
 
 /** Hands' work with the outline and the frame of one face in the place of what was set there. */
-export function handsWith(
-  hands: Hands,
-  side: BenchSide,
-  { corners, frame }: Pick<HandSet, 'corners' | 'frame'>,
-): Hands {
+export function handsWith(hands: Hands, side: BenchSide, { corners, frame }: SetByHand): Hands {
   return {
     ...hands,
     corners: withSide(hands.corners, side, corners),

@@ -7,6 +7,7 @@ import {
   type Mark,
   marksOf,
   type Relief,
+  type SetByHand,
   type Setting,
   UNITS,
   WEAR_WORDS,
@@ -21,7 +22,6 @@ import type {
 } from '../../contract/index.ts';
 import { isoOf } from '../../evidence/index.ts';
 import type { Clock } from '../../market/index.ts';
-import type { HandSet } from './tasks.ts';
 
 /** A measured face as the page gets it. */
 export function faceOnWire(
@@ -30,7 +30,7 @@ export function faceOnWire(
   picture: {
     readonly name: string;
     readonly size: readonly [number, number];
-    readonly hand: Pick<HandSet, 'corners' | 'frame'>;
+    readonly hand: SetByHand;
   },
 ): BenchFace {
   const { outline } = face;

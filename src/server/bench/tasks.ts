@@ -9,14 +9,12 @@ import type {
   Outline,
   Picture,
   Relief,
+  SetByHand,
   SizeMm,
 } from '../../bench/index.ts';
 
-/** What a hand set of a face: corners of the outline, of the printed frame, and which of them is drawn onto the edges near. */
-export interface HandSet {
-  /** Null: found in the picture. */
-  readonly corners: Corners | null;
-  readonly frame: Corners | null;
+/** What a hand set of a face, and which of it is drawn onto the edges near. */
+export interface HandSet extends SetByHand {
   readonly refine: 'outline' | 'frame' | null;
 }
 

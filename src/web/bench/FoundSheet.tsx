@@ -24,7 +24,7 @@ export function FoundSheet({ work }: { readonly work: CopyWork }) {
       ) : null}
       <PaperLists work={work} />
       <Described described={copy.described} listing={copy.listing} />
-      <Proof grade={copy.grade} />
+      <Proof {...copy} />
       <Clock clock={copy.clock} />
     </aside>
   );

@@ -7,19 +7,23 @@ import { sayLook } from './tell.ts';
 const TALL = 56;
 
 /** What a service might say, as bars over its grades, and what would narrow it down. */
-export function Proof({ grade }: Pick<BenchCopy, 'grade'>) {
+export function Proof({ grade, front, back }: Pick<BenchCopy, 'grade' | 'front' | 'back'>) {
   if (!grade) return null;
   const { grades, service, copies, outcomes } = grade;
+  const measured = [front, back].some((face) => face?.frame || face?.looks.length);
   const from = [
     ...(copies > 0 ? [count(copies, 'graded copy', 'graded copies')] : []),
     ...(outcomes > 0 ? [count(outcomes, 'outcome of your own', 'outcomes of your own')] : []),
-    'these measurements',
+    ...(measured ? ['these measurements'] : []),
   ];
   return (
     <section>
       <h3>The proof: what {service || 'a service'} might say</h3>
       <Bars grades={grades} service={service} />
-      <p className="detail said-of">A guess from {sayList(from)}; no service is bound by it.</p>
+      <p className="detail said-of">
+        {measured ? '' : 'Nothing of this copy could be measured. '}
+        {from.length > 0 ? `A guess from ${sayList(from)}; no` : 'No'} service is bound by it.
+      </p>
       <NextLook looks={grade.looks} />
     </section>
   );

@@ -126,7 +126,7 @@ export function sayIso(iso: string): string {
 }
 
 const LOOKS: Readonly<Record<string, string>> = {
-  photo: 'A picture of the back',
+  photo: 'A picture of the face that none shows yet',
   scan: 'A scan of both faces',
   raking: 'A picture by raking light',
   lamps: 'Pictures by one lamp after the other',
