@@ -178,52 +178,6 @@ describe('examine with a folder', () => {
     rmSync(kept);
   });
 
-  it('measures along the corners that a hand set, counts hand marks, and keeps them apart', async () => {
-    const kept = join(dossier, 'desk', 'examinations', 'bronze-1.json');
-    mkdirSync(dirname(kept), { recursive: true });
-    // Three pixels to the right: the left border narrows by as much.
-    const moved = truth.outline.map(([x, y]: [number, number]) => [x + 3, y]);
-    const [[x, y]] = truth.outline;
-    const scratch = {
-      ...{ id: 'urn:uuid:1', type: 'Annotation', motivation: 'tagging' },
-      body: [
-        { type: 'TextualBody', purpose: 'tagging', value: 'scratch' },
-        { type: 'TextualBody', purpose: 'commenting', value: 'seen by loupe' },
-      ],
-      target: {
-        source: 'desk/photos/bronze-1/FRONT.JPG',
-        selector: {
-          type: 'SvgSelector',
-          value: `<svg xmlns="http://www.w3.org/2000/svg"><polyline points="${x + 200},${y + 300} ${x + 200},${y + 418}"/></svg>`,
-        },
-      },
-    };
-    const words = ['examine', dossier, '--copy', 'bronze-1'];
-    const plain = JSON.parse((await answerTo([...words, '--json'])).out);
-    writeFileSync(kept, JSON.stringify({ hand: { front: moved }, marks: [scratch] }));
-    const { front, grade } = JSON.parse((await answerTo([...words, '--json'])).out);
-    expect(front.outline).toEqual(moved);
-    expect(plain.front.by_hand).toBeUndefined();
-    expect(front.by_hand).toMatchObject({
-      ...{ outline: true, frame: false },
-      marks: [{ from: 'hand', state: 'confirmed', words: ['seen by loupe'], kind: 'scratch' }],
-    });
-    // 118 px at 300 dpi, as drawn.
-    expect(front.by_hand.marks[0].length_mm).toBeCloseTo((118 * 25.4) / 300, 1);
-    const narrower = plain.front.borders_mm.left - front.borders_mm.left;
-    // Measured 0.002 mm, allowed 0.05.
-    expect(Math.abs(narrower - (3 * 25.4) / 300)).toBeLessThan(0.05);
-    expect(grade.p).not.toEqual(plain.grade.p);
-    const { out } = await answerTo(words);
-    expect(out).toMatch(/^outline +set by hand/m);
-    expect(out).toContain('By hand: scratch at');
-    writeFileSync(kept, JSON.stringify({ hand: { front: [...moved].reverse() } }));
-    const crossed = await answerTo(words);
-    expect(crossed.exit).toBe(2);
-    expect(crossed.err).toContain('desk/examinations/bronze-1.json: hand.front must be');
-    rmSync(kept);
-  });
-
   it('measures the moved lamp of a folder beside the faces', async () => {
     const demo = fileURLToPath(new URL('../../demo/dossier', import.meta.url));
     const words = ['examine', demo, '--copy', 'hare-1'];
