@@ -121,7 +121,10 @@ async function jobsIn(file: string, front: string | undefined, terminal: Termina
   const handle = await open(file).catch((error: NodeJS.ErrnoException) => {
     throw new WrongCall(`${file} cannot be opened: ${reasonOf(error)}.`);
   });
-  if (!(await handle.stat()).isFile()) throw new WrongCall(`${file} is no file of jobs.`);
+  if (!(await handle.stat()).isFile()) {
+    await handle.close();
+    throw new WrongCall(`${file} is no file of jobs.`);
+  }
   let exit: 0 | 1 = 0;
   for await (const answer of answersTo(handle.readLines(), dirname(resolve(file)))) {
     if ('error' in answer) exit = 1;
