@@ -20,6 +20,8 @@ export interface Drawing {
   readonly patches: readonly Patch[];
   /** Standard deviation in pixels of a Gaussian blur, 0 for none. */
   readonly blur?: number;
+  /** Share of the light that reaches each pixel, where something throws a shadow. */
+  readonly shade?: (x: number, y: number) => number;
   /** Share by which edges are raised over a blur of 1.5 pixels, as telephones do. */
   readonly sharpening?: number;
   /** Standard deviation of the noise of each sample, in light. */
@@ -59,9 +61,12 @@ function throughLens(
   channel: Float64Array,
   width: number,
   height: number,
-  { blur = 0, sharpening = 0 }: Drawing,
+  { blur = 0, sharpening = 0, shade }: Drawing,
 ): Float64Array {
-  const soft = blur > 0 ? blurred(channel, width, height, blur) : channel;
+  const lit = shade
+    ? channel.map((light, p) => light * shade(p % width, Math.floor(p / width)))
+    : channel;
+  const soft = blur > 0 ? blurred(lit, width, height, blur) : lit;
   if (sharpening === 0) return soft;
   const softer = blurred(soft, width, height, 1.5);
   return soft.map((value, i) => value + sharpening * (value - (softer[i] as number)));

@@ -1,60 +1,78 @@
 import { medianOf } from './fit.ts';
-import { lengthOf, type SideLine } from './sides.ts';
-import type { Strip } from './strip.ts';
+import type { MarginColumn, Tint } from './margin.ts';
 
-/** Nearer to the cut edge than this, in millimetres, lie ringing, halo, shadow and the finest wear. */
-const EDGE = 0.5;
-/** Nearer to the line than this, in millimetres, and in depths of the strip, its blur begins. */
-const LINE = 0.2;
-const LINE_DEPTHS = 2;
-/** At most this share of a border is left out at either end, so that a narrow one keeps a middle. */
-const LEFT_OUT = 0.4;
 /** Farther from the border's colour than this, over three channels on the scale of L*, is another colour. */
 const ALIKE = 6;
+/** Light is taken from so many columns on each side; their median keeps a shadow's rim, however sharp. */
+const NEAR = 4;
+/** A column of which less has the border's colour may be covered. */
+const CLEAR = 0.8;
+/** Covered stretches have so many columns at least, and fewer than that again part two of them. */
+const LEAST_RUN = 4;
+const LEAST_GAP = 3;
+/** Two fingers, or a finger and a thumb. */
+const MOST_RUNS = 2;
 
-/**
- * Share of the strip between the cut edge and a line, 0 to 1, that has one colour, light that falls
- * off evenly along the side allowed for; 0 where there is nothing between. A border keeps its colour
- * but for wear, dust and what lies over it; art that runs to the cut edge does not.
- */
-export function evenShareOf(
-  strip: Strip,
-  line: SideLine,
-  sizeMm: readonly [number, number],
-): number {
-  const middle = lengthOf(strip.side, sizeMm) / 2;
-  const columns = Array.from({ length: strip.columns }, (_, c) =>
-    columnOf(strip, c, line.depth + line.slope * ((strip.along[c] as number) - middle)),
-  );
-  const trends = [0, 1, 2].map((k) =>
-    trendOf(columns.map((column) => medianOf(column[k] as Float64Array))),
-  );
-  let [alike, count] = [0, 0];
-  columns.forEach((column, c) => {
-    const length = (column[0] as Float64Array).length;
-    for (let d = 0; d < length; d++) {
-      let square = 0;
-      for (let k = 0; k < 3; k++)
-        square += (((column[k] as Float64Array)[d] as number) - (trends[k] as Trend)(c)) ** 2;
-      if (square < ALIKE ** 2) alike++;
-    }
-    count += length;
-  });
-  return count > 0 ? alike / count : 0;
+/** The first and the last column of a stretch. */
+export type Run = readonly [first: number, last: number];
+
+/** How far what lies between the cut edge and a line has one colour, however it is lit. */
+export interface Evenness {
+  /** Share of the cells, 0 to 1, that has the colour. */
+  readonly share: number;
+  /** The longest stretches that have another one, two at most. */
+  readonly covered: readonly Run[];
+  /** Share of the columns outside of these stretches, and of their cells that has the colour. */
+  readonly seen: number;
+  readonly seenShare: number;
+  /** Natural logarithm of the brightest light there over the dimmest. */
+  readonly lightRange: number;
 }
 
-type Trend = (column: number) => number;
+/**
+ * How even a margin is: each cell is held against the tint at the light of its part of the side, so
+ * that shadow, slope of brightness and fall-off do not count. A border keeps its tint and changes
+ * its light but slowly, or once at the rim of a shadow; art that runs to the cut edge does neither.
+ */
+export function evennessOf(margin: readonly MarginColumn[], tint: Tint): Evenness {
+  const light = margin.map((_, c) => lightNear(margin, c));
+  const alike = margin.map((column, c) => alikeShare(column, tint, light[c] as number));
+  const covered = runsOf(alike.map((share) => share < CLEAR));
+  const seen = Array.from(alike.keys()).filter((c) => !isCovered(covered, c));
+  const lights = seen.map((c) => light[c] as number);
+  return {
+    share: meanOf(alike),
+    covered,
+    seen: seen.length / margin.length,
+    seenShare: meanOf(seen.map((c) => alike[c] as number)),
+    lightRange: Math.log(Math.max(...lights) / Math.min(...lights)),
+  };
+}
 
-/** The light of each channel in one column, from the cut edge to the line, on the scale of L*. */
-function columnOf({ columns, depths, from, step, colours }: Strip, c: number, depth: number) {
-  const first = Math.ceil((Math.min(EDGE, LEFT_OUT * depth) - from) / step);
-  const gap = Math.min(Math.max(LINE, LINE_DEPTHS * step), LEFT_OUT * depth);
-  const last = Math.min(depths - 1, Math.floor((depth - gap - from) / step));
-  return [0, 1, 2].map((k) =>
-    Float64Array.from({ length: Math.max(0, last - first + 1) }, (_, i) =>
-      lightnessOf(colours[((first + i) * columns + c) * 3 + k] as number),
-    ),
-  );
+/** Whether a column lies in one of some runs. */
+export function isCovered(runs: readonly Run[], column: number): boolean {
+  return runs.some(([first, last]) => first <= column && column <= last);
+}
+
+/** The middle light of the columns about one; NaN where none has a cell. */
+function lightNear(margin: readonly MarginColumn[], c: number): number {
+  const about = margin.slice(Math.max(0, c - NEAR), c + NEAR + 1);
+  return medianOf(Float64Array.from(about, ({ light }) => light).filter((light) => light >= 0));
+}
+
+function alikeShare({ cells }: MarginColumn, tint: Tint, light: number): number {
+  const expected = tint.map((share) => lightnessOf(share * light));
+  const count = cells[0].length;
+  let alike = 0;
+  for (let d = 0; d < count; d++) {
+    let square = 0;
+    for (let k = 0; k < 3; k++) {
+      const seen = lightnessOf((cells[k] as Float64Array)[d] as number);
+      square += (seen - (expected[k] as number)) ** 2;
+    }
+    if (square < ALIKE ** 2) alike++;
+  }
+  return count > 0 ? alike / count : 0;
 }
 
 /** CIE 1976 lightness of a channel's light. */
@@ -62,15 +80,23 @@ function lightnessOf(light: number): number {
   return light > 216 / 24389 ? 116 * Math.cbrt(light) - 16 : (24389 / 27) * light;
 }
 
-/** A straight line through values, by the median of slopes from each to the one half way on (`theil:1950`). */
-function trendOf(values: readonly number[]): Trend {
-  const at = values.flatMap((value, i) => (Number.isNaN(value) ? [] : [i]));
-  const half = at.length >> 1;
-  const slopes = Float64Array.from({ length: half }, (_, i) => {
-    const [a, b] = [at[i] as number, at[i + half] as number];
-    return ((values[b] as number) - (values[a] as number)) / (b - a);
+/** The longest runs of columns that are not clear, in the order of the columns. */
+function runsOf(unclear: readonly boolean[]): readonly Run[] {
+  const runs: [number, number][] = [];
+  unclear.forEach((one, c) => {
+    if (!one) return;
+    const last = runs.at(-1);
+    if (last && c - last[1] <= LEAST_GAP) last[1] = c;
+    else runs.push([c, c]);
   });
-  const slope = medianOf(slopes);
-  const level = medianOf(Float64Array.from(at, (i) => (values[i] as number) - slope * i));
-  return (column) => level + slope * column;
+  const length = ([first, last]: Run) => last - first + 1;
+  return runs
+    .filter((run) => length(run) >= LEAST_RUN)
+    .sort((a, b) => length(b) - length(a))
+    .slice(0, MOST_RUNS)
+    .sort(([a], [b]) => a - b);
+}
+
+function meanOf(values: readonly number[]): number {
+  return values.length > 0 ? values.reduce((sum, value) => sum + value, 0) / values.length : 0;
 }

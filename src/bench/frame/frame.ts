@@ -1,31 +1,30 @@
 import type { CardMap } from '../geometry/card-map.ts';
 import type { Outline } from '../outline/types.ts';
 import type { Picture } from '../picture.ts';
+import { type Border, bordersOf, EVEN } from './border.ts';
 import { mapOfOutline, measuredFrame } from './centering.ts';
-import { evenShareOf } from './even-border.ts';
+import { evennessOf } from './even-border.ts';
 import { type PrintFit, printFitOf } from './fit.ts';
+import { marginOf, tintOf } from './margin.ts';
 import { type Candidate, candidatesOf, NEAREST, outermostOf } from './outermost.ts';
 import { outermostBeside } from './outward.ts';
 import { pixelsPerMm, placesOf } from './places.ts';
 import { type BySide, bySide, type CardSide, SIDES, type SideLine } from './sides.ts';
 import { stepsOf } from './steps.ts';
-import { type Strip, stripOf } from './strip.ts';
+import { type Part, type Strip, stripOf } from './strip.ts';
 import { supportsOf } from './turn.ts';
 import type { FrameAnswer } from './types.ts';
 
 /** Left out at both ends of a side, where the tips are round, in millimetres. */
 const ENDS = 4;
+const WHOLE: Part = { ends: ENDS, covered: [] };
 /** The quick look: columns of a millimetre, 9.5 mm deep. */
-const QUICK = { ends: ENDS, column: 1, from: 0.1, to: 9.5, most: [4, 1] } as const;
+const QUICK = { ...WHOLE, column: 1, from: 0.1, to: 9.5, most: [4, 1] } as const;
+/** The cut edge, which the quick look follows. */
+const EDGE: SideLine = { depth: 0, slope: 0 };
 /** Its step in depth: in millimetres, and in pixels at least, since none shows less than one. */
 const STEP = 0.1;
 const STEP_PX = 0.7;
-/**
- * Least share of a border that has one colour, and of one side over which something may lie. Without
- * a border two sides of 65 rendered cards reached 0.74 at most, with one 0.92 at least.
- */
-const EVEN = 0.83;
-const EVEN_WORST = 0.55;
 /** A fainter line lies so deep at least, in millimetres, on so many columns, on so even a border. Judgement, no source. */
 const LEAST_FAINT = 1.4;
 const FAINT_SUPPORT = 0.4;
@@ -40,52 +39,73 @@ const FLOOR_PX = 0.12;
  */
 export function frameOf(picture: Picture, outline: Outline): FrameAnswer {
   const map = mapOfOutline(outline);
-  const steps = bySide((side) => {
-    const edge = { depth: 0, slope: 0 };
-    const step = Math.max(STEP, STEP_PX / pixelsPerMm(map, side, edge));
-    return stepsOf(stripOf(picture, map, side, edge, { ...QUICK, step }));
+  const strips = bySide((side) => {
+    const step = Math.max(STEP, STEP_PX / pixelsPerMm(map, side, EDGE));
+    return stripOf(picture, map, side, EDGE, { ...QUICK, step });
   });
-  const supports = supportsOf(steps, NEAREST);
-  const found = bySide((side) => lineOf(steps[side].strip, candidatesOf(supports[side]), map));
+  const supports = supportsOf(
+    bySide((side) => stepsOf(strips[side])),
+    NEAREST,
+  );
+  const found = bySide((side) => candidateOf(strips[side], candidatesOf(supports[side]), map));
   const bare = SIDES.filter((side) => found[side] === null);
   if (bare.length > 0) return { frame: null, whyNot: noBorderWords(bare) };
-  const outer = bySide((side) =>
-    outermostBeside(picture, map, side, found[side] as SideLine, ENDS),
-  );
-  const uneven = unevenOf(
-    bySide((side) => evenShareOf(steps[side].strip, outer[side], map.sizeMm)),
-  );
+  const candidates = found as BySide<Candidate>;
+  const outermost = (side: CardSide, part: Part) =>
+    outermostBeside(picture, map, side, candidates[side].line, part);
+  const near = bySide((side) => outermost(side, WHOLE));
+  const margins = bySide((side) => marginOf(strips[side], near[side], map.sizeMm));
+  const borders = bordersOf(margins, candidates);
+  const uneven = SIDES.filter((side) => borders[side].is === 'none');
   if (uneven.length > 0) return { frame: null, whyNot: unevenWords(uneven) };
-  const fit = fittedNear(picture, map, outer);
-  return { frame: measuredFrame(outline, map, withFloor(map, fit)), whyNot: null };
+  const parts = bySide((side) => partOf(strips[side], borders[side]));
+  const outer = bySide((side) =>
+    parts[side] === WHOLE ? near[side] : outermost(side, parts[side]),
+  );
+  const fit = fittedNear(picture, map, outer, parts);
+  const frame = measuredFrame(outline, map, withFloor(map, fit));
+  return { frame, whyNot: coveredWords(parts) };
+}
+
+/** What is looked at of a side: all but the stretches that are covered. */
+function partOf({ along }: Strip, { is, evenness }: Border): Part {
+  if (is !== 'covered') return WHOLE;
+  const half = QUICK.column / 2;
+  const covered = evenness.covered.map(
+    ([first, last]) => [(along[first] as number) - half, (along[last] as number) + half] as const,
+  );
+  return { ends: ENDS, covered };
 }
 
 /**
  * The outermost line of a side that is as good as its best; where what lies outside of that is not
  * of one colour, a fainter one farther out, if it has one colour outside: faint art on a dark border.
  */
-function lineOf(strip: Strip, candidates: readonly Candidate[], { sizeMm }: CardMap) {
-  const best = outermostOf(candidates)?.line ?? null;
-  if (best === null || evenShareOf(strip, best, sizeMm) >= EVEN) return best;
+function candidateOf(strip: Strip, candidates: readonly Candidate[], { sizeMm }: CardMap) {
+  const evenShareOf = (line: SideLine) => {
+    const margin = marginOf(strip, line, sizeMm);
+    return evennessOf(margin, tintOf(margin)).share;
+  };
+  const best = outermostOf(candidates);
+  if (best === null || evenShareOf(best.line) >= EVEN) return best;
   const outer = candidates.find(
     ({ line, support }) =>
       line.depth >= LEAST_FAINT &&
-      line.depth < best.depth &&
+      line.depth < best.line.depth &&
       support >= FAINT_SUPPORT &&
-      evenShareOf(strip, line, sizeMm) >= EVEN_FAINT,
+      evenShareOf(line) >= EVEN_FAINT,
   );
-  return outer?.line ?? best;
-}
-
-/** The sides whose strip is no border, from the shares of one colour; none where all may be borders. */
-function unevenOf(shares: BySide<number>): readonly CardSide[] {
-  const uneven = SIDES.filter((side) => shares[side] < EVEN);
-  return uneven.length === 1 && shares[uneven[0] as CardSide] >= EVEN_WORST ? [] : uneven;
+  return outer ?? best;
 }
 
 /** Finds the lines at full size near where they are expected. */
-export function fittedNear(picture: Picture, map: CardMap, near: BySide<SideLine>): PrintFit {
-  return printFitOf(bySide((side) => placesOf(picture, map, side, near[side], ENDS)));
+export function fittedNear(
+  picture: Picture,
+  map: CardMap,
+  near: BySide<SideLine>,
+  parts = bySide(() => WHOLE),
+): PrintFit {
+  return printFitOf(bySide((side) => placesOf(picture, map, side, near[side], parts[side])));
 }
 
 /** A fit whose depths are no surer than the picture can tell. */
@@ -104,6 +124,13 @@ function noBorderWords(bare: readonly CardSide[]): string {
 
 function unevenWords(uneven: readonly CardSide[]): string {
   return `What lies between the cut edge and the outermost line along the ${named(uneven)} is not of one colour, as a border would be: the art seems to reach the cut edge there, or something lies over the border, so there is no centering to give.`;
+}
+
+/** What is told of borders that are seen in part; null where all are seen whole. */
+function coveredWords(parts: BySide<Part>): string | null {
+  const covered = SIDES.filter((side) => parts[side] !== WHOLE);
+  if (covered.length === 0) return null;
+  return `Something lies over part of the ${named(covered)}: the border there is measured on the rest.`;
 }
 
 function named(sides: readonly CardSide[]): string {

@@ -4,8 +4,9 @@ import type { Support } from './turn.ts';
 /** A printed line beside a side that the strip shows, as far as a quick look tells. */
 export interface Candidate {
   readonly line: SideLine;
-  /** Share of the columns that change colour at the line and not before it. */
+  /** Share of the columns that change colour at the line and not before it, and 1 for each of them. */
   readonly support: number;
+  readonly seenOn: Uint8Array;
   /** Mean size of the change there, in hundredths of the cube root of light. */
   readonly size: number;
 }
@@ -30,8 +31,7 @@ export function candidatesOf(support: Support): readonly Candidate[] {
     const share = shares[d] as number;
     if (share < LEAST || share < (shares[d - 1] as number) || share <= (shares[d + 1] as number))
       continue;
-    const { support: clear, size } = weighed(support, d);
-    found.push({ line: { depth: from + d * step, slope }, support: clear, size });
+    found.push({ line: { depth: from + d * step, slope }, ...weighed(support, d) });
   }
   return found;
 }
@@ -45,10 +45,11 @@ export function outermostOf(candidates: readonly Candidate[]): Candidate | null 
   return strong.find(({ support }) => support >= AS_GOOD * best) ?? null;
 }
 
-function weighed({ steps, slope }: Support, at: number): { support: number; size: number } {
+function weighed({ steps, slope }: Support, at: number): Omit<Candidate, 'line'> {
   const { strip, sizes, peaks } = steps;
   const { columns, along } = strip;
   const middle = ((along[0] as number) + (along[columns - 1] as number)) / 2;
+  const seenOn = new Uint8Array(columns);
   let [clear, sum, count] = [0, 0, 0];
   for (let c = 0; c < columns; c++) {
     const d = at + Math.round((slope * ((along[c] as number) - middle)) / strip.step);
@@ -57,9 +58,11 @@ function weighed({ steps, slope }: Support, at: number): { support: number; size
     const size = sizes[hit * columns + c] as number;
     sum += size;
     count++;
-    if (isClear(steps.strip, sizes, peaks, c, hit - 2, size * STRONG)) clear++;
+    if (!isClear(steps.strip, sizes, peaks, c, hit - 2, size * STRONG)) continue;
+    seenOn[c] = 1;
+    clear++;
   }
-  return { support: clear / columns, size: count ? sum / count : 0 };
+  return { support: clear / columns, seenOn, size: count ? sum / count : 0 };
 }
 
 function isClear(

@@ -4,7 +4,7 @@ import { CUT, derivativeOf } from './derivative.ts';
 import { medianOf } from './fit.ts';
 import { pixelsPerMm } from './places.ts';
 import type { CardSide, SideLine } from './sides.ts';
-import { type Strip, stripOf } from './strip.ts';
+import { type Part, type Strip, stripOf } from './strip.ts';
 
 /** How far outside a line a fainter one is looked for, in millimetres: a frame's own lines and bands. */
 const REACH = 1.2;
@@ -23,6 +23,8 @@ const RINGING = 0.1;
 /** A change there and back within so many pixels, and weaker than this share, is a halo of sharpening. */
 const HALO_PX = 4;
 const HALO = 0.35;
+/** So near, a change weaker than this share is ringing, whichever way it goes: chroma is coded coarsely. */
+const RINGING_NEAR = 0.2;
 /** Share of the columns that must show an edge, by half its size. */
 const SHARE = 0.75;
 
@@ -44,13 +46,13 @@ export function outermostBeside(
   map: CardMap,
   side: CardSide,
   line: SideLine,
-  ends: number,
+  part: Part,
 ): SideLine {
   const perMm = pixelsPerMm(map, side, line);
   const margin = (CUT * SIGMA + 1) / 2 / perMm;
   const from = -Math.min(REACH, Math.max(0.2, line.depth - NEAREST)) - margin;
   const shape = {
-    ends,
+    ...part,
     column: 1,
     from,
     to: 0.2 + margin,
@@ -104,15 +106,16 @@ function sharedAt(columns: number, slopes: Float32Array, d: number) {
   return { change, error: Math.sqrt(variance) };
 }
 
-/** Whether a stronger edge close inside turns a change back: that is how sharpening draws a rim. */
+/**
+ * Whether a stronger edge close inside explains a change: sharpening draws a rim there that turns
+ * back, and coding rings.
+ */
 function isHalo(edge: Edge, edges: readonly Edge[]): boolean {
-  return edges.some(
-    (other) =>
-      other.at > edge.at &&
-      other.at - edge.at <= 2 * HALO_PX &&
-      edge.size < HALO * other.size &&
-      dot(edge.change, other.change) < -0.5 * edge.size * other.size,
-  );
+  return edges.some((other) => {
+    const near = other.at > edge.at && other.at - edge.at <= 2 * HALO_PX;
+    const back = dot(edge.change, other.change) < -0.5 * edge.size * other.size;
+    return near && edge.size < (back ? HALO : RINGING_NEAR) * other.size;
+  });
 }
 
 /** Share of the columns that change at an edge as most do. */

@@ -2,7 +2,7 @@ import { type CardMap, pixelOf } from '../geometry/card-map.ts';
 import type { Picture } from '../picture.ts';
 import { CUT, derivativeOf } from './derivative.ts';
 import { type CardSide, lengthOf, type SideLine, sidePoint } from './sides.ts';
-import { type Strip, stripOf } from './strip.ts';
+import { type Part, type Strip, stripOf } from './strip.ts';
 
 /** Where along a side its frame line was seen, one place for each column that shows it. */
 export interface Places {
@@ -35,13 +35,13 @@ export function placesOf(
   map: CardMap,
   side: CardSide,
   line: SideLine,
-  ends: number,
+  part: Part,
 ): Places {
   const perMm = pixelsPerMm(map, side, line);
   const slack = Math.max(SLACK, SLACK_PX / perMm);
   const half = slack + (CUT * SIGMA + 1) / perMm;
   const step = 0.5 / perMm;
-  const shape = { ends, column: 1, from: -half, to: half, step, most: MOST };
+  const shape = { ...part, column: 1, from: -half, to: half, step, most: MOST };
   const strip = stripOf(picture, map, side, line, shape);
   return read(strip, line, lengthOf(side, map.sizeMm), slack);
 }

@@ -17,10 +17,19 @@ export interface Strip {
   readonly colours: Float32Array;
 }
 
+/** A stretch of a side, in millimetres clockwise along it. */
+export type Stretch = readonly [from: number, to: number];
+
 /** The part of a side that is looked at, in millimetres. */
-export interface StripShape {
+export interface Part {
   /** Left out at both ends, where the tips are round. */
   readonly ends: number;
+  /** Stretches over which something lies; they are left out. */
+  readonly covered: readonly Stretch[];
+}
+
+/** How a side is cut into cells, in millimetres. */
+export interface StripShape extends Part {
   /** Width of a column. */
   readonly column: number;
   /** First depth, last depth, and the step between two. */
@@ -45,7 +54,7 @@ export function stripOf(
     [end, shape.to + shape.step / 2],
     [shape.column, shape.step],
   );
-  return {
+  const whole = {
     side,
     columns: view.width,
     depths: view.height,
@@ -61,4 +70,20 @@ export function stripOf(
       shape.most ? { ...view, most: shape.most } : view,
     ),
   };
+  return shape.covered.length > 0 ? without(whole, shape.covered) : whole;
+}
+
+/** A strip without the columns whose middle lies in one of some stretches. */
+function without(strip: Strip, covered: readonly Stretch[]): Strip {
+  const kept = Array.from(strip.along.keys()).filter((c) => {
+    const along = strip.along[c] as number;
+    return !covered.some(([from, to]) => from <= along && along <= to);
+  });
+  const colours = new Float32Array(kept.length * strip.depths * 3);
+  for (let d = 0, i = 0; d < strip.depths; d++)
+    for (const c of kept)
+      for (let k = 0; k < 3; k++)
+        colours[i++] = strip.colours[(d * strip.columns + c) * 3 + k] as number;
+  const along = Float64Array.from(kept, (c) => strip.along[c] as number);
+  return { ...strip, columns: kept.length, along, colours };
 }

@@ -32,7 +32,7 @@ export interface Frame {
   readonly rotationSdDeg: number;
 }
 
-/** The frame of a card, or why there is none to measure. */
+/** The frame of a card and what of it could not be seen, or why there is none to measure. */
 export type FrameAnswer =
-  | { readonly frame: Frame; readonly whyNot: null }
+  | { readonly frame: Frame; readonly whyNot: string | null }
   | { readonly frame: null; readonly whyNot: string };
