@@ -73,6 +73,7 @@ export { coloursView, lightView, rectified, rectifiedView } from './rectify/rect
 export { cardViewOf, type View, viewOf, viewPixelOf, viewPointOf } from './rectify/view.ts';
 export { type DepthMap, depthMapOf } from './relief/depth-map.ts';
 export { reliefOf } from './relief/relief.ts';
+export { type LampSetup, lampSetupOf } from './relief/setup.ts';
 export { shadedRelief } from './relief/shaded.ts';
 export type {
   Ball,

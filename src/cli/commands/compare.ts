@@ -16,7 +16,7 @@ import {
 } from '../../bench/index.ts';
 import { correctionIn } from '../chart-colours.ts';
 import { type ChartFile, chartIn } from '../chart-file.ts';
-import { defectJson, signJson } from '../examine/answer.ts';
+import { defectJson, findingJson, signJson } from '../examine/answer.ts';
 import { cardIn, dpiOf } from '../examine/job.ts';
 import { writeJson } from '../json.ts';
 import { pictureIn } from '../picture.ts';
@@ -194,13 +194,7 @@ function answerOf({
 }: Compared): object {
   return {
     registered,
-    findings: findings.map(({ what, whereMm, difference, sd, log10Lr: own }) => ({
-      what,
-      where_mm: whereMm,
-      difference,
-      sd,
-      log10_lr: own,
-    })),
+    findings: findings.map(findingJson),
     log10_lr: log10Lr,
     between,
     words,

@@ -2,6 +2,7 @@ import {
   type Corners,
   type Defect,
   type FaceAnswer,
+  type Finding,
   isHint,
   type Mark,
   type Relief,
@@ -62,18 +63,17 @@ export function answerOf({
 export function signJson({ of, findings, log10Lr, between, words, cautions }: Sign): object {
   return {
     of,
-    findings: findings.map(({ what, whereMm, difference, sd, log10Lr: own }) => ({
-      what,
-      where_mm: whereMm,
-      difference,
-      sd,
-      log10_lr: own,
-    })),
+    findings: findings.map(findingJson),
     log10_lr: log10Lr,
     between,
     words,
     cautions,
   };
+}
+
+/** A finding of a comparison as the commands print it. */
+export function findingJson({ what, whereMm, difference, sd, log10Lr }: Finding): object {
+  return { what, where_mm: whereMm, difference, sd, log10_lr: log10Lr };
 }
 
 function reliefJson({ defects, limits, faults }: Relief): object {
