@@ -3,7 +3,7 @@ import { poseOf } from './pose.ts';
 import { distance, type Quad, sideOf } from './quads.ts';
 import type { Reduced } from './reduced.ts';
 import { type SideGuess, sideGuesses } from './sides.ts';
-import { roundness } from './tips.ts';
+import { roundness, tipAt } from './tips.ts';
 
 /** A figure chosen among the edges that run side by side, with what spoke for it. */
 export interface Choice {
@@ -114,31 +114,11 @@ function tipsOf(
         const [x, y] = crossing(own, next);
         tips.x[at] = x;
         tips.y[at] = y;
-        tips.round[at] = roundness(reduced, edges, {
-          x,
-          y,
-          ...towards('a', x, y, own[0], own[1]),
-          ...towards('b', x, y, next[2], next[3]),
-          perMmA: perMm,
-          perMmB: perMm,
-        });
+        const tip = tipAt([x, y], [own[0], own[1]], [next[2], next[3]], perMm);
+        tips.round[at] = roundness(reduced, edges, tip);
       });
     });
   return tips;
-}
-
-function towards<K extends 'a' | 'b'>(
-  name: K,
-  x: number,
-  y: number,
-  tx: number,
-  ty: number,
-): Record<`${K}x` | `${K}y`, number> {
-  const length = Math.hypot(tx - x, ty - y);
-  return { [`${name}x`]: (tx - x) / length, [`${name}y`]: (ty - y) / length } as Record<
-    `${K}x` | `${K}y`,
-    number
-  >;
 }
 
 function eachCombination(
@@ -203,16 +183,12 @@ export function withTips(reduced: Reduced, edges: Edges, quad: Quad, longMm: num
   for (let i = 0; i < 8; i += 2) {
     const next = (i + 2) % 8;
     const before = (i + 6) % 8;
-    const x = p[i] as number;
-    const y = p[i + 1] as number;
-    const tip = {
-      x,
-      y,
-      ...towards('a', x, y, p[before] as number, p[before + 1] as number),
-      ...towards('b', x, y, p[next] as number, p[next + 1] as number),
-      perMmA: perMm,
-      perMmB: perMm,
-    };
+    const tip = tipAt(
+      [p[i] as number, p[i + 1] as number],
+      [p[before] as number, p[before + 1] as number],
+      [p[next] as number, p[next + 1] as number],
+      perMm,
+    );
     score += TIP_WEIGHT * roundness(reduced, edges, tip);
   }
   return { corners: p, score };

@@ -1,4 +1,4 @@
-import { cumulative } from './cumulative.ts';
+import { bellOf, cumulative } from './cumulative.ts';
 import type { Profile } from './profile.ts';
 
 /** Where the cut edge lies in a profile, after what lies beside it is taken into account. */
@@ -13,6 +13,7 @@ const FROM = -2.4;
 const TO = 1.2;
 const STEP = 0.15;
 const BLURS = [0.5, 0.6, 0.7, 0.8, 0.95, 1.1, 1.3, 1.5, 1.75, 2] as const;
+const NO_FACE = [0];
 const FACES = [0, 2, 2.75, 3.5, 4.5, 5.5, 7] as const;
 
 /** Odds, before anything is seen, that a side face shows; and how far off the steepest change. */
@@ -53,11 +54,11 @@ export function cutEdgesOf(
 }
 
 /** The blur at which a single step with a ramp beside it leaves least. */
-function sharpest({ off, light }: Profile, scale: number): number {
+function sharpest(profile: Profile, scale: number): number {
   let best = { blur: 0, squares: Number.POSITIVE_INFINITY };
   for (const blur of BLURS)
     for (let e = -1; e <= 1; e += 0.25) {
-      const squares = misfitOf(off, light, e * scale, blur * scale, 0);
+      const [squares] = misfitsOf(profile, e * scale, blur * scale, NO_FACE) as [number];
       if (squares < best.squares) best = { blur: blur * scale, squares };
     }
   return best.blur;
@@ -69,21 +70,15 @@ interface Trial {
   readonly prior: number;
 }
 
-function cutEdgeOf(
-  { off, light }: Profile,
-  blur: number,
-  scale: number,
-  faceMost: number,
-): CutEdge {
+function cutEdgeOf(profile: Profile, blur: number, scale: number, faceMost: number): CutEdge {
+  const { off, light } = profile;
   const trials: Trial[] = [];
-  const faces = FACES.filter((face) => face * scale <= faceMost);
-  for (const face of faces)
-    for (let e = FROM; e <= TO + 1e-9; e += STEP) {
-      const odds = face === 0 ? 1 - FACE_ODDS : FACE_ODDS / Math.max(1, faces.length - 1);
-      const prior = Math.log(odds) - (e / OFF_SD) ** 2 / 2;
-      const squares = misfitOf(off, light, e * scale, blur, face * scale);
-      trials.push({ e: e * scale, squares, prior });
-    }
+  const faces = FACES.map((face) => face * scale).filter((face) => face <= faceMost);
+  for (let e = FROM; e <= TO + 1e-9; e += STEP)
+    misfitsOf(profile, e * scale, blur, faces).forEach((squares, i) => {
+      const odds = faces[i] === 0 ? 1 - FACE_ODDS : FACE_ODDS / Math.max(1, faces.length - 1);
+      trials.push({ e: e * scale, squares, prior: Math.log(odds) - (e / OFF_SD) ** 2 / 2 });
+    });
   const range = Math.max(...light) - Math.min(...light);
   return spreadOver(trials, 3 * (off.length - TERMS - 1), LEAST_SHARE * range + LEAST_MISFIT);
 }
@@ -107,69 +102,75 @@ function spreadOver(trials: readonly Trial[], free: number, floor: number): CutE
   return { off: mean, sd: Math.sqrt(Math.max(0, second / sum - mean * mean)) };
 }
 
-const basis = new Float64Array(TERMS + 1);
-const normal = new Float64Array((TERMS + 1) ** 2);
-const right = new Float64Array(3 * (TERMS + 1));
+/** Terms with that of a face, the last. */
+const ALL = TERMS + 1;
+const MOST_SAMPLES = 256;
 
-/** Sum of squares that is left of three channels after the best levels, slopes and steps. */
-function misfitOf(
-  off: Float64Array,
-  light: Float64Array,
+/** Values of each term at every sample, one term after the other. */
+const basis = new Float64Array(ALL * MOST_SAMPLES);
+/** Cholesky's factor of the normal equations, and what it leaves of the right sides. */
+const factor = new Float64Array(ALL * ALL);
+const right = new Float64Array(3 * ALL);
+
+/**
+ * Sum of squares that is left of three channels after the best levels, slopes and steps, for each
+ * width of a face; 0 is none. What the terms without a face explain is the same for all.
+ */
+function misfitsOf(
+  { off, light }: Profile,
   edge: number,
   blur: number,
-  face: number,
-): number {
-  const n = face > 0 ? TERMS + 1 : TERMS;
-  normal.fill(0);
-  right.fill(0);
+  faces: readonly number[],
+): readonly number[] {
+  const count = off.length;
   const halo = Math.sqrt(blur * blur + HALO * HALO);
-  let total = 0;
-  for (let i = 0; i < off.length; i++) {
-    fillBasis((off[i] as number) - edge, blur, halo, face);
-    for (let a = 0; a < n; a++) {
-      const own = basis[a] as number;
-      for (let b = 0; b <= a; b++)
-        normal[a * n + b] = (normal[a * n + b] as number) + own * (basis[b] as number);
-      for (let c = 0; c < 3; c++)
-        right[3 * a + c] = (right[3 * a + c] as number) + own * (light[3 * i + c] as number);
-    }
-    for (let c = 0; c < 3; c++) total += (light[3 * i + c] as number) ** 2;
-  }
-  return total - explained(n);
+  for (let i = 0; i < count; i++) fillBasis(i, (off[i] as number) - edge, blur, halo);
+  let left = 0;
+  for (let i = 0; i < 3 * count; i++) left += (light[i] as number) ** 2;
+  for (let a = 0; a < TERMS; a++) left -= explainedBy(a, light, count);
+  return faces.map((face) => {
+    if (face === 0) return left;
+    for (let i = 0; i < count; i++)
+      basis[TERMS * MOST_SAMPLES + i] = cumulative(((off[i] as number) - edge - face) / blur);
+    return left - explainedBy(TERMS, light, count);
+  });
 }
 
-/** Level and slope of the card; step, ramp and bend outside; halo; step at a face's outer edge. */
-function fillBasis(u: number, blur: number, halo: number, face: number): void {
+/** Level and slope of the card; step, ramp and bend outside; halo. */
+function fillBasis(i: number, u: number, blur: number, halo: number): void {
   const z = u / blur;
-  const share = cumulative(z);
-  const bell = Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
-  basis[0] = 1;
-  basis[1] = u / 5;
-  basis[2] = share;
-  basis[3] = (blur * (z * share + bell)) / 5;
-  basis[4] = (blur * blur * ((z * z + 1) * share + z * bell)) / 25;
-  basis[5] = share - cumulative(u / halo);
-  basis[6] = face > 0 ? cumulative((u - face) / blur) : 0;
+  const bell = bellOf(z);
+  const share = cumulative(z, bell);
+  basis[i] = 1;
+  basis[MOST_SAMPLES + i] = u / 5;
+  basis[2 * MOST_SAMPLES + i] = share;
+  basis[3 * MOST_SAMPLES + i] = (blur * (z * share + bell)) / 5;
+  basis[4 * MOST_SAMPLES + i] = (blur * blur * ((z * z + 1) * share + z * bell)) / 25;
+  basis[5 * MOST_SAMPLES + i] = share - cumulative(u / halo);
 }
 
-/** Squares that the terms explain, by Cholesky's factor of the normal equations (`press:2007`). */
-function explained(n: number): number {
+/** Squares that a term explains beyond those before it, by its row of Cholesky's factor (`press:2007`). */
+function explainedBy(a: number, light: Float64Array, count: number): number {
+  const own = a * MOST_SAMPLES;
+  for (let b = 0; b <= a; b++) {
+    let value = 0;
+    for (let i = 0, other = b * MOST_SAMPLES; i < count; i++)
+      value += (basis[own + i] as number) * (basis[other + i] as number);
+    for (let k = 0; k < b; k++)
+      value -= (factor[a * ALL + k] as number) * (factor[b * ALL + k] as number);
+    factor[a * ALL + b] =
+      a === b ? Math.sqrt(Math.max(value, 1e-9)) : value / (factor[b * ALL + b] as number);
+  }
   let sum = 0;
-  for (let a = 0; a < n; a++) {
-    for (let b = 0; b <= a; b++) {
-      let value = normal[a * n + b] as number;
-      for (let k = 0; k < b; k++)
-        value -= (normal[a * n + k] as number) * (normal[b * n + k] as number);
-      if (a === b) normal[a * n + a] = Math.sqrt(Math.max(value, 1e-9));
-      else normal[a * n + b] = value / (normal[b * n + b] as number);
-    }
-    for (let c = 0; c < 3; c++) {
-      let value = right[3 * a + c] as number;
-      for (let k = 0; k < a; k++)
-        value -= (normal[a * n + k] as number) * (right[3 * k + c] as number);
-      right[3 * a + c] = value / (normal[a * n + a] as number);
-      sum += (right[3 * a + c] as number) ** 2;
-    }
+  for (let c = 0; c < 3; c++) {
+    let value = 0;
+    for (let i = 0; i < count; i++)
+      value += (basis[own + i] as number) * (light[3 * i + c] as number);
+    for (let k = 0; k < a; k++)
+      value -= (factor[a * ALL + k] as number) * (right[3 * k + c] as number);
+    value /= factor[a * ALL + a] as number;
+    right[3 * a + c] = value;
+    sum += value * value;
   }
   return sum;
 }

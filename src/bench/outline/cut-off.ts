@@ -1,7 +1,7 @@
 import type { Edges } from './edges.ts';
 import { type Line, type Run, runOf, shareOf } from './lines.ts';
 import type { Reduced } from './reduced.ts';
-import { roundness, type Tip } from './tips.ts';
+import { roundness, tipAt } from './tips.ts';
 
 /** Short side of a usual card, and its longest side over its shortest, with room for tilt. */
 const MEAN_SIDE_MM = 74;
@@ -119,13 +119,4 @@ function isSide(run: Run, line: Line, from: Place, to: Place): boolean {
     shareOf(run, a, a + 4 * end) > LEAST_AT_RIM &&
     shareOf(run, b + 0.3 * end, b + 3 * end) < MOST_BEYOND
   );
-}
-
-function tipAt([x, y]: Place, [ax, ay]: Place, [bx, by]: Place, perMm: number): Tip {
-  const a = Math.hypot(ax - x, ay - y);
-  const b = Math.hypot(bx - x, by - y);
-  return {
-    ...{ x, y, perMmA: perMm, perMmB: perMm },
-    ...{ ax: (ax - x) / a, ay: (ay - y) / a, bx: (bx - x) / b, by: (by - y) / b },
-  };
 }

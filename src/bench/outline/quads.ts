@@ -11,6 +11,7 @@ export interface Quad {
 const LEAST_SIDE = 36;
 const WIDEST_CONVERGENCE = Math.cos((24 * Math.PI) / 180);
 const LEAST_CROSSING = Math.sin((52 * Math.PI) / 180);
+const MOST_TAPER = Math.exp(0.45);
 const BEYOND_RIM = 0.04;
 const AGAINST_EXTENSION = 0.5;
 
@@ -142,13 +143,18 @@ function shapeOf(p: Float64Array, aspect: number | null): number | null {
   const s2 = sideOf(p, 2);
   const s3 = sideOf(p, 3);
   if (Math.min(s0, s1, s2, s3) < LEAST_SIDE) return null;
-  if (Math.abs(Math.log(s0 / s2)) > 0.45 || Math.abs(Math.log(s1 / s3)) > 0.45) return null;
+  if (!isLike(s0, s2) || !isLike(s1, s3)) return null;
   const ratio = (s0 + s2) / (s1 + s3);
   const narrow = Math.min(ratio, 1 / ratio);
   const off = Math.log(narrow / (aspect ? Math.min(aspect, 1 / aspect) : 0.7));
   if (Math.abs(off) > 0.42) return null;
   const size = Math.log((s0 + s2) * (s1 + s3));
   return 0.25 * size - (off / 0.22) ** 2 / 2;
+}
+
+/** Whether two opposite sides are so nearly of one length as tilt leaves them. */
+function isLike(a: number, b: number): boolean {
+  return Math.max(a, b) <= MOST_TAPER * Math.min(a, b);
 }
 
 /** Length of the side from corner i to the next. */

@@ -93,8 +93,8 @@ function addRow(
     let r = 0;
     let g = 0;
     let b = 0;
-    for (let dx = step >> 1; dx < factor; dx += step) {
-      const at = (row * width + x + dx) * 3;
+    const end = (row * width + x + factor) * 3;
+    for (let at = (row * width + x + (step >> 1)) * 3; at < end; at += 3 * step) {
       r += table[samples[at] as number] as number;
       g += table[samples[at + 1] as number] as number;
       b += table[samples[at + 2] as number] as number;

@@ -15,6 +15,10 @@ const GAP = [
 ] as const;
 
 const ARC = 9;
+/** Of the places on an arc, from one end; backwards their sines. */
+const COSINES = Array.from({ length: ARC }, (_, i) =>
+  Math.cos(((i + 1.5) / (ARC + 2)) * (Math.PI / 2)),
+);
 const NOISE = 0.006 ** 2;
 
 /** One tip of a figure: the corner, unit vectors along its two sides, pixels a millimetre on each. */
@@ -27,6 +31,18 @@ export interface Tip {
   readonly by: number;
   readonly perMmA: number;
   readonly perMmB: number;
+}
+
+type Place = readonly [x: number, y: number];
+
+/** A tip whose sides run towards two places, so many pixels a millimetre on both. */
+export function tipAt([x, y]: Place, [ax, ay]: Place, [bx, by]: Place, perMm: number): Tip {
+  const a = Math.hypot(ax - x, ay - y);
+  const b = Math.hypot(bx - x, by - y);
+  return {
+    ...{ x, y, perMmA: perMm, perMmB: perMm },
+    ...{ ax: (ax - x) / a, ay: (ay - y) / a, bx: (bx - x) / b, by: (by - y) / b },
+  };
 }
 
 const sums = new Float64Array(15);
@@ -55,14 +71,15 @@ function arcSupport(edges: Edges, tip: Tip, radius: number): number {
   const cy = (edges.height - 1) / 2;
   let sum = 0;
   for (let i = 0; i < ARC; i++) {
-    const angle = ((i + 1.5) / (ARC + 2)) * (Math.PI / 2);
-    const a = ra * (1 - Math.cos(angle));
-    const b = rb * (1 - Math.sin(angle));
-    const ta = ra * Math.sin(angle);
-    const tb = -rb * Math.cos(angle);
+    const cosine = COSINES[i] as number;
+    const sine = COSINES[ARC - 1 - i] as number;
+    const a = ra * (1 - cosine);
+    const b = rb * (1 - sine);
+    const ta = ra * sine;
+    const tb = -rb * cosine;
     const tx = ta * tip.ax + tb * tip.bx;
     const ty = ta * tip.ay + tb * tip.by;
-    const length = Math.hypot(tx, ty);
+    const length = Math.sqrt(tx * tx + ty * ty);
     const x = cx + tip.x + a * tip.ax + b * tip.bx;
     const y = cy + tip.y + a * tip.ay + b * tip.by;
     sum += supportAt(edges, x, y, ty / length, -tx / length);

@@ -32,6 +32,8 @@ export function tracksOf(
 ): { readonly tracks: readonly (readonly Track[])[]; readonly k1: number } {
   let best = { tracks: [] as readonly (readonly Track[])[], k1: 0, held: -1 };
   for (const bow of bowed ? BOWS : [0]) {
+    // The four sides cannot be held more than whole.
+    if (best.held >= 4 - BOW_GAIN) break;
     const tracks = [0, 1, 2, 3].map((side) => sideTracks(strips, figure, side, reach, slope, bow));
     const held =
       tracks.reduce((sum, of) => sum + Math.max(0, ...of.map(({ share }) => share)), 0) -
