@@ -11,3 +11,4 @@ export * from './least-squares.ts';
 export { placed } from './placed.ts';
 export { positiveNormal } from './positive-normal.ts';
 export { redraw, type Spread, spreadOf } from './spread.ts';
+export * from './symmetric.ts';

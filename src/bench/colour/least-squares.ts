@@ -1,3 +1,5 @@
+import { choleskyOf, inverseByFactor, isDefinite, solveByFactor } from '../../maths/index.ts';
+
 /** Where the sum of squares is least, and how surely. */
 export interface Least {
   readonly values: Float64Array;
@@ -18,16 +20,14 @@ export function leastSquares(
   rounds = 20,
 ): Least {
   let values = Float64Array.from(start);
+  const n = values.length;
   let now = residuals(values);
   let damping = 1e-3;
   for (let round = 0; round < rounds; round++) {
-    const { square, slope } = normalEquations(residuals, values, now);
-    const damped = square.map((row, i) => {
-      const copy = row.slice();
-      copy[i] = (copy[i] as number) * (1 + damping);
-      return copy;
-    });
-    const step = solved(cholesky(damped), slope);
+    const { square, slope: step } = normalEquations(residuals, values, now);
+    for (let i = 0; i < square.length; i += n + 1)
+      square[i] = (square[i] as number) * (1 + damping);
+    solveByFactor(factorOf(square, n), step, n);
     const next = values.map((value, i) => value - (step[i] as number));
     const then = residuals(next);
     const gain = 1 - sumOfSquares(then) / sumOfSquares(now);
@@ -35,7 +35,11 @@ export function leastSquares(
     else damping *= 10;
     if (gain >= 0 && gain < 1e-8) break;
   }
-  return { values, covariance: inverse(normalEquations(residuals, values, now).square) };
+  const inverse = inverseByFactor(factorOf(normalEquations(residuals, values, now).square, n), n);
+  return {
+    values,
+    covariance: Array.from(values, (_, i) => inverse.subarray(i * n, (i + 1) * n)),
+  };
 }
 
 function normalEquations(
@@ -49,7 +53,9 @@ function normalEquations(
     moved[i] = value + step;
     return residuals(moved).map((after, k) => (after - (now[k] as number)) / step);
   });
-  const square = columns.map((one) => Float64Array.from(columns, (other) => dot(one, other)));
+  const square = Float64Array.from(
+    columns.flatMap((one) => columns.map((other) => dot(one, other))),
+  );
   return { square, slope: Float64Array.from(columns, (column) => dot(column, now)) };
 }
 
@@ -63,47 +69,8 @@ function sumOfSquares(a: Float64Array): number {
   return dot(a, a);
 }
 
-/**
- * The lower factor of a symmetric matrix, by rows (`golub:2013`, 4.2).
- * @throws RangeError where it is not positive definite
- */
-export function cholesky(square: readonly ArrayLike<number>[]): readonly Float64Array[] {
-  const lower = square.map((row) => new Float64Array(row.length));
-  square.forEach((row, i) => {
-    for (let j = 0; j <= i; j++) {
-      const [a, b] = [lower[i] as Float64Array, lower[j] as Float64Array];
-      let sum = row[j] as number;
-      for (let k = 0; k < j; k++) sum -= (a[k] as number) * (b[k] as number);
-      if (i !== j) a[j] = sum / (b[j] as number);
-      else if (sum > 0) a[i] = Math.sqrt(sum);
-      else throw new RangeError('The residuals leave a value undetermined.');
-    }
-  });
-  return lower;
-}
-
-/** Solves for a right side by the lower factor of its matrix. */
-export function solved(lower: readonly Float64Array[], right: ArrayLike<number>): Float64Array {
-  const n = right.length;
-  const x = Float64Array.from(right);
-  for (let i = 0; i < n; i++) {
-    const row = lower[i] as Float64Array;
-    for (let k = 0; k < i; k++) x[i] = (x[i] as number) - (row[k] as number) * (x[k] as number);
-    x[i] = (x[i] as number) / (row[i] as number);
-  }
-  for (let i = n - 1; i >= 0; i--) {
-    for (let k = i + 1; k < n; k++)
-      x[i] = (x[i] as number) - ((lower[k] as Float64Array)[i] as number) * (x[k] as number);
-    x[i] = (x[i] as number) / ((lower[i] as Float64Array)[i] as number);
-  }
-  return x;
-}
-
-function inverse(square: readonly Float64Array[]): readonly Float64Array[] {
-  const lower = cholesky(square);
-  return square.map((row, i) => {
-    const one = new Float64Array(row.length);
-    one[i] = 1;
-    return solved(lower, one);
-  });
+function factorOf(square: Float64Array, n: number): Float64Array {
+  const lower = choleskyOf(square, n);
+  if (isDefinite(lower, n)) return lower;
+  throw new RangeError('The residuals leave a value undetermined.');
 }

@@ -1,6 +1,6 @@
+import { solveSymmetric } from '../../maths/index.ts';
 import { type CardMap, pixelOf } from '../geometry/card-map.ts';
 import type { PointMm } from '../geometry/points.ts';
-import { solveSymmetric } from '../relief/symmetric.ts';
 import { quantileOf } from '../wear/quantiles.ts';
 import { PX_PER_MM, type RelitCard } from './relit-card.ts';
 

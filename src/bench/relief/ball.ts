@@ -1,9 +1,9 @@
+import { solveSymmetric } from '../../maths/index.ts';
 import { type CardMap, cardPointOf } from '../geometry/card-map.ts';
 import { LUMINANCE, lightTable } from '../light/srgb.ts';
 import type { Picture } from '../picture.ts';
 import { pixelsPerMm, turnOf } from './grid.ts';
 import { CAMERA_MM, type PlaceMm } from './lighting.ts';
-import { solveSymmetric } from './symmetric.ts';
 import type { Ball } from './types.ts';
 
 /** Distance at which a lamp is taken to stand where only its direction is known, mm (Judgement, no source). */

@@ -1,9 +1,9 @@
+import { inverseOfSymmetric, solveSymmetric } from '../../maths/index.ts';
 import { type DentProblem, dentProblem, type Laid } from './dent-problem.ts';
 import { SHAPE, SHAPE_SIZE } from './dent-shape.ts';
 import { glossShareOf } from './gloss-share.ts';
 import type { Lighting } from './lighting.ts';
 import { clumpingOf, scatterOf } from './residuals.ts';
-import { inverseOfSymmetric, solveSymmetric } from './symmetric.ts';
 import type { Window } from './window.ts';
 
 /** What a fit of a dent to a window found. */

@@ -1,3 +1,4 @@
+import { inverseOfSymmetric, solveSymmetric } from '../../maths/index.ts';
 import {
   type Doubtful,
   LAMP_STRIDE,
@@ -10,7 +11,6 @@ import {
 } from './lighting.ts';
 import { noiseOf, sdOf } from './noise.ts';
 import type { Samples } from './samples.ts';
-import { inverseOfSymmetric, solveSymmetric } from './symmetric.ts';
 
 const ROUNDS = 4;
 // Priors: Judgement, no source. Printed card stock is matt to glossy; a lamp's beam is smooth.

@@ -1,5 +1,5 @@
+import { solveSymmetric } from '../../maths/index.ts';
 import type { Lighting } from './lighting.ts';
-import { solveSymmetric } from './symmetric.ts';
 
 /** Numbers by lamp in a picture's axes: direction right, down, up; half-way direction right, down, up; strength. */
 export const PICTURE_STRIDE = 7;

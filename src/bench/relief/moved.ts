@@ -1,8 +1,8 @@
+import { solveSymmetric } from '../../maths/index.ts';
 import { type CardMap, cardPointOf } from '../geometry/card-map.ts';
 import type { PointPx } from '../geometry/points.ts';
 import { centreOf, type Grid } from './grid.ts';
 import { onCard } from './slopes.ts';
-import { solveSymmetric } from './symmetric.ts';
 
 /** How a card lies in a picture against how it lies in the first one. */
 export interface Moved {

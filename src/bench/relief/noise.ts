@@ -1,6 +1,6 @@
+import { solveSymmetric } from '../../maths/index.ts';
 import type { Noise } from './lighting.ts';
 import type { Samples } from './samples.ts';
-import { solveSymmetric } from './symmetric.ts';
 
 /** Least noise of eight-bit pictures: rounding in the dark and in the light (common practice, no source). */
 const LEAST = { floor: 3e-4, relative: 0.002, edge: 0.003 } as const;

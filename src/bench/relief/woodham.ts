@@ -1,4 +1,4 @@
-import { solveSymmetric } from './symmetric.ts';
+import { solveSymmetric } from '../../maths/index.ts';
 
 /**
  * The three rows by which lights under `count` lamps give the vector g of albedo times normal, by

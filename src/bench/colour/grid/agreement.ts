@@ -1,4 +1,4 @@
-import { cholesky, solved } from '../least-squares.ts';
+import { choleskyOf, logRootOf, solveByFactor } from '../../../maths/index.ts';
 import type { Three } from '../spaces.ts';
 
 /** What a picture shows where a patch should be, and what the chart says of it. */
@@ -86,12 +86,17 @@ export function spreadOf(told: readonly Three[]): ChartSpread {
     ) /
       n +
     (i === j ? SPREAD ** 2 : 0);
-  const lower = cholesky([0, 1, 2].map((i) => [0, 1, 2].map((j) => entry(i, j))));
-  const logRoot = lower.reduce((sum, row, i) => sum + Math.log(row[i] as number), 0);
+  const lower = choleskyOf(
+    [0, 1, 2].flatMap((i) => [0, 1, 2].map((j) => entry(i, j))),
+    3,
+  );
+  const logRoot = logRootOf(lower, 3);
   return {
     logDensity(one) {
       const off = one.map((value, c) => value - (mean[c] as number));
-      const square = dot(off, solved(lower, off));
+      const scaled = Float64Array.from(off);
+      solveByFactor(lower, scaled, 3);
+      const square = dot(off, scaled);
       return -1.5 * Math.log(2 * Math.PI) - logRoot - square / 2;
     },
   };
@@ -128,9 +133,8 @@ function regressed(shown: readonly Shown[], c: 0 | 1 | 2, weights: readonly numb
   const { mean, sd } = BELIEVED;
   const size = mean.length;
   // In units of the beliefs' deviations, about their means.
-  const square = Array.from({ length: size }, (_, i) =>
-    Array.from({ length: size }, (_, j) => (i === j ? 1 : 0)),
-  );
+  const square = new Float64Array(size * size);
+  for (let i = 0; i < square.length; i += size + 1) square[i] = 1;
   const right = new Array<number>(size).fill(0);
   let [rest, count] = [0, 0];
   shown.forEach((one, k) => {
@@ -143,14 +147,15 @@ function regressed(shown: readonly Shown[], c: 0 | 1 | 2, weights: readonly numb
     count += weights[k] as number;
     scaled.forEach((a, i) => {
       right[i] = (right[i] as number) + weight * a * off;
-      const line = square[i] as number[];
       for (let j = 0; j < size; j++)
-        line[j] = (line[j] as number) + weight * a * (scaled[j] as number);
+        square[i * size + j] =
+          (square[i * size + j] as number) + weight * a * (scaled[j] as number);
     });
   });
-  const lower = cholesky(square);
-  const step = solved(lower, right);
-  const logRoot = lower.reduce((sum, row, i) => sum + Math.log(row[i] as number), 0);
+  const lower = choleskyOf(square, size);
+  const step = Float64Array.from(right);
+  solveByFactor(lower, step, size);
+  const logRoot = logRootOf(lower, size);
   const explained = dot(right, step);
   const perPatch = Math.log(SPREAD) + 0.5 * Math.log(2 * Math.PI);
   return {
