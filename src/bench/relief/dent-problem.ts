@@ -63,8 +63,12 @@ interface Bench {
   readonly changes: Float64Array;
   /** For each lamp: matt light D, gloss S, both by slope x and y, then S by strength and log exponent. */
   readonly shades: Float64Array;
-  /** Changes of the model by slopes x and y, gloss, exponent and each lamp, over lamps. */
+  /** Changes of the model by slopes x and y, gloss and exponent, over lamps. */
   readonly vectors: Float64Array;
+  /** Change of the model by each lamp's strength, which changes that lamp's light alone. */
+  readonly own: Float64Array;
+  /** Share of each change, in the order of `gram`, that another colour of the block would do as well. */
+  readonly shares: Float64Array;
   /** By lamp: inverse standard error of a light, and matt light in standard errors. */
   readonly roots: Float64Array;
   readonly along: Float64Array;
@@ -76,7 +80,7 @@ const SHADES = 8;
 const FIRST = 4;
 
 function benchOf({ x, lamps }: Window, size: number, ambient: number): Bench {
-  const vectors = FIRST + lamps;
+  const count = FIRST + lamps;
   return {
     size,
     ambient,
@@ -85,11 +89,13 @@ function benchOf({ x, lamps }: Window, size: number, ambient: number): Bench {
     dark: new Uint8Array(x.length * lamps),
     changes: new Float64Array(2 + 2 * SHAPE_SIZE),
     shades: new Float64Array(lamps * SHADES),
-    vectors: new Float64Array(vectors * lamps),
+    vectors: new Float64Array(FIRST * lamps),
+    own: new Float64Array(lamps),
+    shares: new Float64Array(count),
     roots: new Float64Array(lamps),
     along: new Float64Array(lamps),
-    gram: new Float64Array(vectors * vectors),
-    pull: new Float64Array(vectors),
+    gram: new Float64Array(count * count),
+    pull: new Float64Array(count),
   };
 }
 
@@ -180,15 +186,15 @@ function colourOf(window: Window, bench: Bench, i: number, colour: number): numb
   }
   const albedo = dd > 0 ? Math.max(dy / dd, 0) : 0;
   const cost = lineUp(window, bench, i, colour, albedo);
-  projectOut(bench, lamps, dd);
-  gather(window, bench, i, colour);
+  pullTogether(window, bench, dd, i, colour);
+  gather(bench, lamps, dd);
   return cost;
 }
 
-/** Residuals of one colour of a block and, in `vectors`, how the model there changes. */
+/** Residuals of one colour of a block and, in `vectors` and `own`, how the model there changes. */
 function lineUp(
   { lamps, light }: Window,
-  { shades, vectors, residuals, roots }: Bench,
+  { shades, vectors, own, residuals, roots }: Bench,
   i: number,
   colour: number,
   albedo: number,
@@ -207,45 +213,60 @@ function lineUp(
     vectors[lamps + k] = ((shades[s + 5] as number) + albedo * (shades[s + 3] as number)) * root;
     vectors[2 * lamps + k] = (shades[s + 6] as number) * root;
     vectors[3 * lamps + k] = (shades[s + 7] as number) * root;
-    for (let other = 0; other < lamps; other++)
-      vectors[(FIRST + other) * lamps + k] = other === k ? (matt + gloss) * root : 0;
+    own[k] = (matt + gloss) * root;
   }
   return cost;
 }
 
-/** Takes from each change what another colour of the block would do as well. */
-function projectOut({ vectors, along }: Bench, lamps: number, dd: number): void {
-  if (dd === 0) return;
-  for (let v = 0; v < FIRST + lamps; v++) {
-    let share = 0;
-    for (let k = 0; k < lamps; k++)
-      share += (vectors[v * lamps + k] as number) * (along[k] as number);
-    share /= dd;
-    for (let k = 0; k < lamps; k++)
-      vectors[v * lamps + k] = (vectors[v * lamps + k] as number) - share * (along[k] as number);
-  }
-}
-
-function gather(
+/** Adds how the residuals of one colour pull at each change, less what another colour would do. */
+function pullTogether(
   { lamps }: Window,
-  { vectors, residuals, gram, pull }: Bench,
+  { vectors, own, shares, along, residuals, pull }: Bench,
+  dd: number,
   i: number,
   colour: number,
 ): void {
+  const residual = (k: number) => residuals[(i * lamps + k) * 3 + colour] as number;
+  let alike = 0;
+  for (let k = 0; k < lamps; k++) alike += (along[k] as number) * residual(k);
+  for (let v = 0; v < FIRST; v++) {
+    let share = 0;
+    let sum = 0;
+    for (let k = 0; k < lamps; k++) {
+      const change = vectors[v * lamps + k] as number;
+      share += change * (along[k] as number);
+      sum += change * residual(k);
+    }
+    shares[v] = dd > 0 ? share / dd : 0;
+    pull[v] = (pull[v] as number) + sum - (shares[v] as number) * alike;
+  }
+  for (let k = 0, v = FIRST; k < lamps; k++, v++) {
+    const change = own[k] as number;
+    shares[v] = dd > 0 ? (change * (along[k] as number)) / dd : 0;
+    pull[v] = (pull[v] as number) + change * residual(k) - (shares[v] as number) * alike;
+  }
+}
+
+/** Adds the products of each two changes of one colour, less what another colour would do. */
+function gather({ vectors, own, shares, gram }: Bench, lamps: number, dd: number): void {
   const count = FIRST + lamps;
   for (let v = 0; v < count; v++) {
-    let sum = 0;
-    for (let k = 0; k < lamps; k++)
-      sum +=
-        (vectors[v * lamps + k] as number) * (residuals[(i * lamps + k) * 3 + colour] as number);
-    pull[v] = (pull[v] as number) + sum;
-    for (let u = v; u < count; u++) {
+    const share = (shares[v] as number) * dd;
+    for (let u = v; u < count; u++)
+      gram[v * count + u] = (gram[v * count + u] as number) - share * (shares[u] as number);
+  }
+  for (let v = 0; v < FIRST; v++) {
+    for (let u = v; u < FIRST; u++) {
       let product = 0;
       for (let k = 0; k < lamps; k++)
         product += (vectors[v * lamps + k] as number) * (vectors[u * lamps + k] as number);
       gram[v * count + u] = (gram[v * count + u] as number) + product;
     }
+    for (let k = 0, at = v * count + FIRST; k < lamps; k++, at++)
+      gram[at] = (gram[at] as number) + (vectors[v * lamps + k] as number) * (own[k] as number);
   }
+  for (let k = 0, at = FIRST * (count + 1); k < lamps; k++, at += count + 1)
+    gram[at] = (gram[at] as number) + (own[k] as number) ** 2;
 }
 
 /** Carries a block's small matrix over to the unknowns: slopes change with all of the shape. */

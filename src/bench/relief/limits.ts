@@ -1,3 +1,4 @@
+import { placed } from '../../maths/index.ts';
 import { PRINT_MM } from './candidates.ts';
 import type { Response } from './matched.ts';
 import type { ReliefLimit } from './types.ts';
@@ -11,8 +12,9 @@ const TOLD_AT = 9;
  */
 export function limitsOf(responses: readonly Response[]): readonly ReliefLimit[] {
   return responses.map(({ widthMm, sd, excess }) => {
-    const known = sd.filter((value) => value > 0).sort();
-    const ninth = known[Math.floor(0.9 * known.length)] ?? Number.POSITIVE_INFINITY;
+    const known = Float64Array.from(sd.filter((value) => value > 0));
+    const ninth =
+      known.length > 0 ? placed(known, Math.floor(0.9 * known.length)) : Number.POSITIVE_INFINITY;
     return { diameterMm: widthMm, depthMm: TOLD_AT * Math.hypot(ninth * excess, PRINT_MM) };
   });
 }

@@ -1,3 +1,4 @@
+import { placed } from '../../maths/index.ts';
 import { correlated, type Field, halved, kernel, levelledField } from './slope-field.ts';
 import type { Slopes } from './slopes.ts';
 
@@ -71,6 +72,6 @@ function excessOf(depth: Float32Array, sd: Float32Array): number {
   const sizes: number[] = [];
   for (let i = 0; i < depth.length; i += 5)
     if ((sd[i] as number) > 0) sizes.push(Math.abs(depth[i] as number) / (sd[i] as number));
-  const sorted = Float64Array.from(sizes).sort();
-  return Math.max(1, (sorted[sorted.length >> 1] ?? 0) / 0.6745);
+  if (sizes.length === 0) return 1;
+  return Math.max(1, placed(Float64Array.from(sizes), sizes.length >> 1) / 0.6745);
 }
