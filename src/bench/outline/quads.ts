@@ -22,6 +22,8 @@ interface Grid {
   readonly along: Float64Array;
   readonly x: Float64Array;
   readonly y: Float64Array;
+  /** 1 where they meet in the picture or a little beyond its rim. */
+  readonly within: Uint8Array;
 }
 
 /** Quadrilaterals of lines that stand out and have about the aspect of a card, the best first. */
@@ -31,15 +33,12 @@ export function quadsOf(
   aspect: number | null,
   count: number,
 ): readonly Quad[] {
-  const grid = crossingsOf(
-    lines,
-    lines.map((line) => runOf(edges, line)),
-  );
+  const grid = crossingsOf(edges, lines);
   const pairs = pairsOf(lines);
   const best = new Best(count * 4);
   for (let p = 0; p < pairs.length; p++)
     for (let q = p + 1; q < pairs.length; q++)
-      tryQuad(grid, edges, pairs[p] as Pair, pairs[q] as Pair, aspect, best);
+      tryQuad(grid, pairs[p] as Pair, pairs[q] as Pair, aspect, best);
   return apart(best.sorted(), count);
 }
 
@@ -58,8 +57,11 @@ function pairsOf(lines: readonly Line[]): readonly Pair[] {
   return pairs;
 }
 
-function crossingsOf(lines: readonly Line[], runs: readonly Run[]): Grid {
+function crossingsOf(edges: Edges, lines: readonly Line[]): Grid {
   const n = lines.length;
+  const halfX = edges.width * (0.5 + BEYOND_RIM);
+  const halfY = edges.height * (0.5 + BEYOND_RIM);
+  const within = new Uint8Array(n * n);
   const along = new Float64Array(n * n);
   const x = new Float64Array(n * n);
   const y = new Float64Array(n * n);
@@ -70,28 +72,25 @@ function crossingsOf(lines: readonly Line[], runs: readonly Run[]): Grid {
       x[at] = (a.c * b.ny - b.c * a.ny) / turn;
       y[at] = (a.nx * b.c - b.nx * a.c) / turn;
       along[at] = a.nx * (y[at] as number) - a.ny * (x[at] as number);
+      const isWithin = Math.abs(x[at] as number) < halfX && Math.abs(y[at] as number) < halfY;
+      within[at] = isWithin ? 1 : 0;
     });
   });
-  return { lines, runs, along, x, y };
+  const runs = lines.map((line) => runOf(edges, line));
+  return { lines, runs, along, x, y, within };
 }
 
 const corners = new Float64Array(8);
 
-function tryQuad(
-  grid: Grid,
-  edges: Edges,
-  [a, b]: Pair,
-  [c, d]: Pair,
-  aspect: number | null,
-  best: Best,
-): void {
+function tryQuad(grid: Grid, [a, b]: Pair, [c, d]: Pair, aspect: number | null, best: Best): void {
   const n = grid.lines.length;
+  const { within } = grid;
+  if (!within[a * n + c] || !within[c * n + b] || !within[b * n + d] || !within[d * n + a]) return;
   if (!cross(grid.lines[a] as Line, grid.lines[c] as Line)) return;
   putCorner(grid, 0, a * n + c);
   putCorner(grid, 1, c * n + b);
   putCorner(grid, 2, b * n + d);
   putCorner(grid, 3, d * n + a);
-  if (!lies(corners, edges)) return;
   const shape = shapeOf(corners, aspect);
   if (shape === null) return;
   const one = shape + sideScore(grid, a, c, d);
@@ -123,14 +122,6 @@ function sideScore({ lines, runs, along }: Grid, i: number, j: number, k: number
   const beyond = shareOf(run, from - 0.3 * end, from - 3 * end);
   const after = shareOf(run, to + 0.3 * end, to + 3 * end);
   return Math.log(0.1 + inside) - AGAINST_EXTENSION * (beyond + after) * inside;
-}
-
-function lies(p: Float64Array, { width, height }: Edges): boolean {
-  const halfX = width * (0.5 + BEYOND_RIM);
-  const halfY = height * (0.5 + BEYOND_RIM);
-  for (let i = 0; i < 8; i += 2)
-    if (!(Math.abs(p[i] as number) < halfX && Math.abs(p[i + 1] as number) < halfY)) return false;
-  return true;
 }
 
 /** Standing of a figure's shape; null where it is crossed, too small or no card's. */
