@@ -108,6 +108,24 @@ describe('the site', () => {
       expect(Buffer.byteLength(text) + style, name).toBeLessThan(60_000);
   });
 
+  it('keeps pages as small with 300 printings, and each place at its lasting address', async () => {
+    const printings = Array.from({ length: 300 }, (_, i) => {
+      const one = account.printings[i % account.printings.length]!;
+      return { ...one, id: `${one.id}-${i}` };
+    });
+    const many = siteFor({ ...account, printings });
+    const style = Buffer.byteLength(many.get('site.css') ?? '');
+    for (const [name, text] of pages(many))
+      expect(Buffer.byteLength(text) + style, name).toBeLessThan(60_000);
+    const first = many.get('en/index.html') ?? '';
+    for (const { id } of printings) expect(first).toContain(` id="place.${id}"`);
+    const some = ['index', 'chronology-2', 'tell', 'tell-2'].map((name) => `ja/${name}.html`);
+    expect(await faultsOf(new Map(some.map((name) => [name, many.get(name) ?? ''])))).toEqual([]);
+    const lanes = pages(many).filter(([name]) => /^ko\/chronology-/.test(name));
+    expect(lanes.flatMap(([, text]) => text.match(/<svg class="lane"/g) ?? [])).toHaveLength(300);
+    expect(brokenIn(many)).toEqual([]);
+  });
+
   it('has the same pages in every language, each of which leads to the others', () => {
     const names = (language: string) =>
       pages().flatMap(([name]) =>

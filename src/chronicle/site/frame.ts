@@ -43,7 +43,7 @@ ${ground.languages.map(
 <a class="skip" href="#text">${words.skip}</a>
 <header class="frame">
 <p class="wordmark">${account.subject.title}</p>
-${navigation(path, teller)}
+${navigation(page, teller)}
 ${languageLinks(path, root, teller)}
 </header>
 <main id="text" class="sheet">
@@ -59,7 +59,7 @@ ${account.withheldClaims > 0 && html`<p>${words.withheld(account.withheldClaims)
 `.text;
 }
 
-function navigation(path: string, { words }: Teller): Html {
+function navigation({ path, under }: Page, { words }: Teller): Html {
   const names = [
     words.overview,
     words.tell,
@@ -70,7 +70,7 @@ function navigation(path: string, { words }: Teller): Html {
   ];
   return html`<nav class="screens" aria-label="${words.overview}"><ul>${SCREENS.map(
     (screen, i) =>
-      html`<li><a href="${between(path, screen)}"${path === screen && html` aria-current="page"`}>${names[i] ?? ''}</a></li>`,
+      html`<li><a href="${between(path, screen)}"${path === screen && html` aria-current="page"`}${under === screen && html` aria-current="true"`}>${names[i] ?? ''}</a></li>`,
   )}</ul></nav>`;
 }
 

@@ -33,11 +33,53 @@ export function laneSvg(release: Release, axis: Axis): Html {
   const { years, ribbon, agrees, slips } = laneOf(release, axis);
   const lines = years.map((at) => `M${at} 0V26`).join('');
   const ticks = agrees.map((at) => `M${at} 17v8`).join('');
-  const crosses = slips.map((at) => `M${at - 4} 17l8 7m0 -7l-8 7`).join('');
-  return html`<svg class="lane" viewBox="0 0 ${ACROSS} 26" preserveAspectRatio="none" aria-hidden="true" focusable="false"><path class="year" d="${lines}"/>${ribbon.map(
-    ([at, width, ink]) =>
-      html`<rect x="${at}" y="2" width="${width}" height="12" opacity="${ink}"/>`,
-  )}<path class="agrees" d="${ticks}"/><path class="slips" d="${crosses}"/></svg>`;
+  const crosses = slips.map((at) => `M${round(at - 4)} 17l8 7m0 -7l-8 7`).join('');
+  return html`<svg class="lane" viewBox="0 0 ${ACROSS} 26" preserveAspectRatio="none" aria-hidden="true"><path class="year" d="${lines}"/>${inkPaths(ribbon.map(([at, width, ink]) => [ink, outlineOf(at, width, 2, 12)]))}<path class="agrees" d="${ticks}"/><path class="slips" d="${crosses}"/></svg>`;
+}
+
+/** Height of a printing among many, and depths of ink that are told apart there. */
+const FINE = 3;
+const DEPTHS = 3;
+
+/** The ribbons of many releases, a fine line for each, without their claims. */
+export function manyLanesSvg(releases: readonly Release[], axis: Axis): Html {
+  const high = FINE * releases.length;
+  let lines = '';
+  const outlines = releases.flatMap((release, i) => {
+    const { years, ribbon } = laneOf(release, axis);
+    lines = years.map((at) => `M${at} 0V${high}`).join('');
+    return coarser(ribbon).map(
+      ([at, width, ink]) => [ink, outlineOf(at, width, FINE * i, FINE - 1)] as const,
+    );
+  });
+  return html`<svg class="lane many" viewBox="0 0 ${ACROSS} ${high}" height="${high}" preserveAspectRatio="none" aria-hidden="true"><path class="year" d="${lines}"/>${inkPaths(outlines)}</svg>`;
+}
+
+/** A ribbon in fewer depths of ink, neighbours of one depth as one stretch. */
+function coarser(ribbon: Lane['ribbon']): Lane['ribbon'] {
+  const stretches: [number, number, number][] = [];
+  for (const [at, width, ink] of ribbon) {
+    const depth = Math.round(ink * DEPTHS) / DEPTHS;
+    const last = stretches.at(-1);
+    if (last && last[0] + last[1] === at && last[2] === depth) last[1] += width;
+    else stretches.push([at, width, depth]);
+  }
+  return stretches;
+}
+
+/** The outline of a stretch, closed by being filled. */
+function outlineOf(at: number, width: number, top: number, high: number): string {
+  return `M${at} ${top}h${width}v${high}h-${width}`;
+}
+
+/** Outlines of one depth of ink as one path, the faintest first; what has no depth is left out. */
+function inkPaths(outlines: readonly (readonly [ink: number, outline: string])[]): readonly Html[] {
+  const paths = new Map<number, string>();
+  for (const [ink, outline] of outlines) paths.set(ink, `${paths.get(ink) ?? ''}${outline}`);
+  return [...paths]
+    .filter(([ink]) => ink > 0)
+    .sort(([a], [b]) => a - b)
+    .map(([ink, d]) => html`<path class="ink" opacity="${ink}" d="${d}"/>`);
 }
 
 /** What is drawn in a lane, and where, from 0 to `ACROSS`. */

@@ -49,6 +49,12 @@ a:hover{text-decoration-color:currentcolor}
 .lane{display:block;width:100%;height:26px;overflow:visible;fill:var(--ink);stroke-width:1.5}
 .lane path{fill:none;vector-effect:non-scaling-stroke}
 .lane .year{stroke:var(--rule);stroke-width:1}
+.parts a{font-weight:500}
+.many{height:auto}
+.lane .ink{fill:var(--ink)}
+.names{margin:8px 0 16px;columns:280px;column-gap:32px}
+.names li{padding:2px 0;break-inside:avoid}
+.names li:target{background:var(--marker)}
 .agrees{stroke:var(--cyan)}
 .slips{stroke:var(--magenta)}
 .neighbours{display:flex;flex-wrap:wrap;justify-content:space-between;gap:4px 24px;margin:-12px 0 20px;padding-right:20px;font-size:13px;color:var(--second)}

@@ -6,11 +6,11 @@ import { dataPage } from './data.ts';
 import { pageHtml } from './frame.ts';
 import { html } from './html.ts';
 import { SITE_CSS } from './looks.ts';
-import { overviewPage } from './overview.ts';
+import { overviewPages } from './overview.ts';
 import { printingHtml } from './printing.ts';
 import { revisionsPage } from './revisions.ts';
 import { sourcesPage } from './sources.ts';
-import { tellPage } from './traits.ts';
+import { tellPages } from './traits.ts';
 import type { SiteGround, Teller } from './types.ts';
 import { siteWordsOf } from './words/words.ts';
 
@@ -36,8 +36,8 @@ function languagePages(language: Language, ground: SiteGround): (readonly [strin
   const telling = tellingOf(ground.account, phrasesOf(language));
   const teller: Teller = { ...telling, ground, words: siteWordsOf(language) };
   const pages = [
-    overviewPage(teller),
-    tellPage(teller),
+    ...overviewPages(teller),
+    ...tellPages(teller),
     sourcesPage(teller),
     revisionsPage(teller),
     correctionsPage(teller),

@@ -3,6 +3,7 @@ import { tellEdtf } from '../words/days.ts';
 import { between, printingPage } from './addresses.ts';
 import { traitSays, valueSays } from './cells.ts';
 import { type Html, html } from './html.ts';
+import { besideHtml, inParts, type PagePart, partNames } from './parts.ts';
 import { picturesHtml } from './pictures.ts';
 import type { Page, Teller } from './types.ts';
 
@@ -42,15 +43,42 @@ export function kindHtml(kind: ToldCounterfeit, path: string, teller: Teller): H
   return html`<div class="kind"><p><strong>${words.kinds[kind.kind]}</strong>${since !== '' && `, ${since}`}: ${of.flatMap((link, i) => (i === 0 ? [link] : [', ', link]))}. ${kind.note}</p>${kind.traits.length > 0 && traitTable(kind.traits, teller)}${picturesHtml(kind.pictures, words.kinds[kind.kind], path, teller, kind.traits)}</div>`;
 }
 
-/** The page on how printings, counterfeits and alterations are told. */
-export function tellPage(teller: Teller): Page {
-  const { account, words, called } = teller;
+/** Rows of traits on one page, a table's head taken for three: a page stays under 60 kB. */
+const MOST = 300;
+
+/**
+ * The page on how printings, counterfeits and alterations are told; where printings with traits are
+ * too many for it, their tables stand on pages of their own after it.
+ */
+export function tellPages(teller: Teller): readonly Page[] {
+  const { account, words } = teller;
   const path = 'tell.html';
   const told = account.printings.filter(({ traits }) => traits.length > 0);
+  const parts = inParts(told, 'tell', ({ traits }) => 3 + traits.length, MOST, teller);
+  const whole = parts.length === 1;
   const main = html`<h1>${words.tell}</h1>
 <p class="note caution">${words.touchNote}</p>
-${told.map(({ id, traits }) => html`<section><h2><a href="${printingPage(id)}">${called(id)}</a></h2>${traitTable(traits, teller)}</section>\n`)}
+${whole ? tablesHtml(told, teller) : partNames(parts, teller, { level: 2, anchored: false })}
 <section aria-labelledby="unauthorised"><h2 id="unauthorised">${words.unauthorised}</h2><p class="note caution">${words.unauthorisedNote}</p>
 ${account.counterfeits.length === 0 && html`<p>${words.none}</p>`}${account.counterfeits.map((kind) => kindHtml(kind, path, teller))}</section>`;
-  return { path, title: words.tell, main };
+  const first = { path, title: words.tell, main };
+  return whole ? [first] : [first, ...parts.map((_, i) => partPage(parts, i, teller))];
+}
+
+function partPage(parts: readonly PagePart[], at: number, teller: Teller): Page {
+  const { words } = teller;
+  const { path, title, printings } = parts[at] as PagePart;
+  const main = html`${besideHtml(parts, at, teller)}
+<h1>${words.tell}</h1>
+<p class="detail">${title}</p>
+<p class="note caution">${words.touchNote}</p>
+${tablesHtml(printings, teller)}`;
+  return { path, title: `${words.tell}, ${title}`, main, under: 'tell.html' };
+}
+
+function tablesHtml(printings: readonly ToldPrinting[], teller: Teller): readonly Html[] {
+  return printings.map(
+    ({ id, traits }) =>
+      html`<section><h2><a href="${printingPage(id)}">${teller.called(id)}</a></h2>${traitTable(traits, teller)}</section>\n`,
+  );
 }

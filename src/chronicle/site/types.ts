@@ -49,4 +49,6 @@ export interface Page {
   readonly path: string;
   readonly title: string;
   readonly main: Html;
+  /** The screen that it is a part of. */
+  readonly under?: string;
 }

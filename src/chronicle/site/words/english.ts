@@ -1,4 +1,5 @@
 import type { SiteWords } from './types.ts';
+import { yearRun } from './years.ts';
 
 /** The site in English. */
 export const ENGLISH_SITE: SiteWords = {
@@ -12,6 +13,11 @@ export const ENGLISH_SITE: SiteWords = {
   chronology: 'Printings in the order of release',
   chronologyNote:
     'Depth of ink is the probability of the day. Below it the claims: a tick where one agrees, a cross where it does not. At the right the probability of the day, or of the window.',
+  partsNote:
+    'A fine line for each printing: depth of ink is the probability of the day. Each part has a page with the claims and days.',
+  parts: 'Parts',
+  part: (n, of, from, to) => `Part ${n} of ${of}${yearRun(from, to, ': ', '–')}`,
+  printings: (n) => (n === 1 ? '1 printing' : `${n} printings`),
   evidence: 'What the sources say',
   days: 'Probability of each day',
   graded: 'Graded copies',

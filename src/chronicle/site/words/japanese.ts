@@ -1,4 +1,5 @@
 import type { SiteWords } from './types.ts';
+import { yearRun } from './years.ts';
 
 /** The site in Japanese. */
 export const JAPANESE_SITE: SiteWords = {
@@ -12,6 +13,11 @@ export const JAPANESE_SITE: SiteWords = {
   chronology: '発売順に並べた版',
   chronologyNote:
     'インクの濃さはその日である確率です。下の印は資料の記述で、合うものは縦線、合わないものは×印。右はその日または期間の確率です。',
+  partsNote:
+    '細い線の一本が一つの版です。インクの濃さがその日の確率を表します。記述と日付は各部のページにあります。',
+  parts: '部',
+  part: (n, of, from, to) => `第${n}部（全${of}部）${yearRun(from, to, ' ', '～')}`,
+  printings: (n) => `${n}版`,
   evidence: '資料の記述',
   days: '各日の確率',
   graded: '鑑定済みの枚数',

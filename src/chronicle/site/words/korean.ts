@@ -1,4 +1,5 @@
 import type { SiteWords } from './types.ts';
+import { yearRun } from './years.ts';
 
 /** The site in Korean. */
 export const KOREAN_SITE: SiteWords = {
@@ -12,6 +13,11 @@ export const KOREAN_SITE: SiteWords = {
   chronology: '발매 순서로 본 판',
   chronologyNote:
     '잉크의 짙기는 그날일 확률입니다. 아래의 표시는 자료의 기록으로, 맞으면 세로줄, 어긋나면 ×입니다. 오른쪽은 그날 또는 기간의 확률입니다.',
+  partsNote:
+    '가는 선 하나가 판 하나입니다. 잉크의 짙기는 그날일 확률입니다. 자료의 기록과 날짜는 각 부의 페이지에 있습니다.',
+  parts: '부',
+  part: (n, of, from, to) => `제${n}부(전체 ${of}부)${yearRun(from, to, ' ', '~')}`,
+  printings: (n) => `${n}개 판`,
   evidence: '자료의 기록',
   days: '날짜별 확률',
   graded: '감정된 수',

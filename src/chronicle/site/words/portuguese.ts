@@ -1,4 +1,5 @@
 import type { SiteWords } from './types.ts';
+import { yearRun } from './years.ts';
 
 /** The site in Portuguese. */
 export const PORTUGUESE_SITE: SiteWords = {
@@ -12,6 +13,11 @@ export const PORTUGUESE_SITE: SiteWords = {
   chronology: 'Impressões na ordem de lançamento',
   chronologyNote:
     'A intensidade da tinta é a probabilidade do dia. Abaixo, o que dizem as fontes: um traço onde concordam, uma cruz onde não. À direita, a probabilidade do dia ou do período.',
+  partsNote:
+    'Uma linha fina para cada impressão: a intensidade da tinta é a probabilidade do dia. Cada parte tem uma página com os dias e o que dizem as fontes.',
+  parts: 'Partes',
+  part: (n, of, from, to) => `Parte ${n} de ${of}${yearRun(from, to, ': ', '–')}`,
+  printings: (n) => (n === 1 ? '1 impressão' : `${n} impressões`),
   evidence: 'O que dizem as fontes',
   days: 'Probabilidade de cada dia',
   graded: 'Exemplares avaliados',

@@ -13,6 +13,12 @@ export interface SiteWords {
   readonly corrections: string;
   readonly chronology: string;
   readonly chronologyNote: string;
+  /** Said beneath a chronology whose lanes stand on pages of their own. */
+  readonly partsNote: string;
+  readonly parts: string;
+  /** A part of several, with the first and last year of its days, where it has some. */
+  readonly part: (n: number, of: number, from?: number, to?: number) => string;
+  readonly printings: (n: number) => string;
   readonly evidence: string;
   readonly days: string;
   readonly graded: string;
