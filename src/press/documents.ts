@@ -58,18 +58,29 @@ export async function documentsInto(
   const { names, bytes } = await picturesOnPaper(pictures, shelf);
   const hashes = [...bytes].map(([name, picture]) => [name, sha512(picture)]);
   const key = publishedKey(from);
-  const documents = LANGUAGES.flatMap((language) =>
+  const made = LANGUAGES.map((language) =>
     documentsOf({ ...from, language, pictures: names }, key),
   );
-  return await hands.all(documents, async ({ name, settings }, i) => {
-    told.begins(`Document ${i + 1} of ${documents.length}`, 0.8 + (0.16 * i) / documents.length);
+  const documents = made.flat();
+  let begun = 0;
+  const put = async ({ name, settings }: Document) => {
+    const share = begun++ / documents.length;
+    told.begins(`Document ${begun} of ${documents.length}`, 0.8 + 0.16 * share);
     const of = sha512(JSON.stringify([name, PAGE_MAKERS, hashes, settings]));
     await maker.put(of, async () => {
       const pdf = await hands.make('document', { settings, pictures: bytes });
       return { files: new Map([[name, pdf]]), told: null };
     });
-    return name;
+  };
+  // Setting a long account takes much memory, so they follow each other, with the rest beside them.
+  const [accounts, others] = [
+    made.flatMap(([first]) => first ?? []),
+    made.flatMap(([, ...rest]) => rest),
+  ];
+  await hands.all([accounts, others], async (some) => {
+    for (const document of some) await put(document);
   });
+  return documents.map(({ name }) => name);
 }
 
 /** Drawings of the pages of a language's documents, `en/key-1.svg`. */

@@ -45,8 +45,6 @@ export async function makerInto(shelf: Shelf, earlier: string | null): Promise<M
   return {
     sizes,
     async put<T>(key: string, make: () => Promise<Piece<T>>): Promise<T> {
-      // Its place among the notes is that of the call: several may be made side by side.
-      now[key] = { told: null };
       const kept = before[key];
       const again = kept && earlier !== null ? await takenOver(earlier, kept) : null;
       const piece = (again ?? (await make())) as Piece<T>;
@@ -59,7 +57,11 @@ export async function makerInto(shelf: Shelf, earlier: string | null): Promise<M
       now[key] = { files: hashes, told: piece.told };
       return piece.told;
     },
-    notes: () => `${JSON.stringify(now, null, 1)}\n`,
+    notes() {
+      // Sorted, since what is made side by side comes in no order of its own.
+      const sorted = Object.entries(now).sort(([a], [b]) => (a < b ? -1 : 1));
+      return `${JSON.stringify(Object.fromEntries(sorted), null, 1)}\n`;
+    },
   };
 }
 

@@ -24,8 +24,16 @@ export const CALLED: Readonly<Record<Family, string>> = {
 const LATIN = ['latin', 'latin-ext', 'vietnamese'];
 const require = createRequire(import.meta.url);
 
+const read = new Map<Family, readonly Slice[]>();
+
 /** The slices of a family, Latin first, then as the package numbers them. */
 export function slicesOf(family: Family): readonly Slice[] {
+  const slices = read.get(family) ?? slicesIn(family);
+  read.set(family, slices);
+  return slices;
+}
+
+function slicesIn(family: Family): readonly Slice[] {
   const ranges = require(`@fontsource-variable/${family}/unicode.json`) as Record<string, string>;
   const rank = (name: string) => (LATIN.includes(name) ? LATIN.indexOf(name) : LATIN.length);
   return Object.entries(ranges)

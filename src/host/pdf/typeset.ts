@@ -92,13 +92,24 @@ function compiled(compiler: NodeCompiler) {
   return { result: answer.result, reason };
 }
 
-async function fontsFor(paper: Paper) {
-  const text = `${textIn(paper)}${OWN_LETTERS}`;
+type Fonts = Awaited<ReturnType<typeof fontsOf>>;
+
+/** The fonts of the paper before: the settings of a document have the same letters. */
+let last: { readonly of: string; readonly fonts: Promise<Fonts> } | undefined;
+
+function fontsFor(paper: Paper): Promise<Fonts> {
+  const letters = [...new Set(`${textIn(paper)}${OWN_LETTERS}`)].sort().join('');
+  const of = `${paper.language} ${letters}`;
+  if (last?.of !== of) last = { of, fonts: fontsOf(letters, paper.language) };
+  return last.fonts;
+}
+
+async function fontsOf(text: string, language: string) {
   const fonts: CutFont[] = [];
   const missing = new Set<string>();
   for (const wish of WISHES) {
     const wanted = wish.family === 'archivo' && wish.italic !== true ? text : lettersOf(fonts);
-    const cut = await cutFonts(wanted, wish, { format: 'ttf', language: paper.language });
+    const cut = await cutFonts(wanted, wish, { format: 'ttf', language });
     fonts.push(...cut.fonts);
     for (const letter of cut.missing) missing.add(letter);
   }

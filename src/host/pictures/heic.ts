@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import heicDecode, { type HeicImages, type Pixels } from 'heic-decode';
+import type { HeicImages, Pixels } from 'heic-decode';
 import sharp, { type Sharp } from 'sharp';
 import { heifHeaderOf } from './boxes.ts';
 import { PictureFault } from './fault.ts';
@@ -46,6 +46,8 @@ function decoded(file: string, buffer: Uint8Array): Promise<Pixels> {
 }
 
 async function decodedAlone(file: string, buffer: Uint8Array): Promise<Pixels> {
+  // Its megabytes are loaded where there is a HEIC, not at every start.
+  const { default: heicDecode } = await import('heic-decode');
   const said: string[] = [];
   const { log } = console;
   console.log = (...words: readonly unknown[]) => said.push(...words.flatMap(messageOf));
