@@ -111,7 +111,7 @@ describe('the site', () => {
   it('keeps pages as small with 300 printings, and each place at its lasting address', async () => {
     const printings = Array.from({ length: 300 }, (_, i) => {
       const one = account.printings[i % account.printings.length]!;
-      return { ...one, id: `${one.id}-${i}` };
+      return i < account.printings.length ? one : { ...one, id: `${one.id}-${i}` };
     });
     const many = siteFor({ ...account, printings });
     const style = Buffer.byteLength(many.get('site.css') ?? '');

@@ -3,6 +3,7 @@ import { cpus, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { COPIES_AIM, timedCopies, timedFaces, WHOLE_AIM, wholePhoto } from './pictures.ts';
+import { PUBLISH_AIM, published } from './publish.ts';
 import { timed } from './run.ts';
 import { sequencedByJags, sequencedHere } from './sequence.ts';
 import {
@@ -21,6 +22,7 @@ const { values } = parseArgs({
   options: {
     large: { type: 'boolean', default: false },
     pictures: { type: 'boolean', default: false },
+    publish: { type: 'boolean', default: false },
   },
 });
 const DEMO = join(import.meta.dirname, '..', '..', 'demo', 'dossier');
@@ -118,6 +120,18 @@ async function pictures(folder: string): Promise<void> {
   if (!(peakMb < WHOLE_AIM.peakMb)) process.exitCode = 1;
 }
 
+/** What publishing the demo and making its film's kit take. */
+function publications(folder: string): void {
+  const { coldMs, changedMs } = PUBLISH_AIM;
+  console.log(
+    `\nThe demo published, site with documents and film's kit; aims ${ms(coldMs)} and ${ms(changedMs)} together:`,
+  );
+  for (const { what, ms: all, cpuMs, peakMb } of published(DEMO, folder))
+    console.log(
+      `${what}: ${ms(all)}, ${ms(cpuMs)} of processor time (${inYards(cpuMs)}), peak ${peakMb.toFixed(0)} MB`,
+    );
+}
+
 /** What dating takes, from dossiers on disk to one changed claim. */
 function dates(folder: string): void {
   line(['printings / claims', 'read', 'date', 'from disk', '', 'peak', 'error', 'aim']);
@@ -133,8 +147,10 @@ function dates(folder: string): void {
 
 const folder = mkdtempSync(join(tmpdir(), 'printlore-bench-'));
 try {
-  if (!values.pictures) dates(folder);
-  await pictures(folder);
+  const whole = !values.pictures && !values.publish;
+  if (whole) dates(folder);
+  if (whole || values.pictures) await pictures(folder);
+  if (whole || values.publish) publications(folder);
 } finally {
   rmSync(folder, { recursive: true });
 }
