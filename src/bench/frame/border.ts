@@ -7,12 +7,13 @@ import { type BySide, bySide, type CardSide, SIDES } from './sides.ts';
 export const EVEN = 0.83;
 /** Where the light on some border changes by more than this, as a natural logarithm … */
 const STEADY = 0.35;
-/** … the lines run along so much of their sides, since a shadow and a slope of the art look alike. */
-const LONG = 0.66;
-/** So much of a covered side is seen, and of that so much has the border's colour. */
+/** … three of the lines at least run along so much of their sides: a slope of the art looks like a shadow. */
+const LONG = 0.72;
+/** So much of a covered side is seen; of that, so much has the border's colour and so much the line. */
 const SEEN = 0.4;
 const EVEN_SEEN = 0.9;
-/** What covers two sides hides their lines there, but for so much. */
+const LINE_SEEN = 0.66;
+/** What covers two sides hides their lines there, but for so much: art goes on beneath a line. */
 const THROUGH = 0.5;
 
 /** What lies between a side's cut edge and its line. */
@@ -38,28 +39,22 @@ export function bordersOf(
     return own.share >= EVEN ? own : shared;
   });
   const steady = SIDES.every((side) => evenness[side].lightRange < STEADY);
+  const short = SIDES.filter((side) => lines[side].support < LONG);
+  const bounded = (side: CardSide) => steady || short.length < 2 || !short.includes(side);
   const covered = SIDES.filter((side) => evenness[side].share < EVEN);
-  const coverable = (side: CardSide) =>
-    covered.length === 1 || (covered.length === 2 && isHidden(evenness[side], lines[side]));
-  const judged = (side: CardSide): Border['is'] => {
-    if (evenness[side].share >= EVEN)
-      return steady || meanOf(lines[side].seenOn) >= LONG ? 'whole' : 'none';
-    return coverable(side) && isSeenBeside(evenness[side], lines[side]) ? 'covered' : 'none';
-  };
-  return bySide((side) => ({ is: judged(side), evenness: evenness[side] }));
+  const hidden = covered.every((side) => lineShare(evenness[side], lines[side], true) < THROUGH);
+  const coverable = covered.length === 1 || (covered.length === 2 && hidden);
+  return bySide((side) => {
+    const { share, seen, seenShare } = evenness[side];
+    const line = lineShare(evenness[side], lines[side], false);
+    const enough = seen >= SEEN && seenShare >= EVEN_SEEN && line >= LINE_SEEN;
+    const is = share >= EVEN ? bounded(side) && 'whole' : coverable && enough && 'covered';
+    return { is: is || 'none', evenness: evenness[side] };
+  });
 }
 
-/** Whether enough of a covered side is left, of the border's colour and with the line on it. */
-function isSeenBeside({ covered, seen, seenShare }: Evenness, { seenOn }: Candidate): boolean {
-  const line = meanOf(seenOn.filter((_, c) => !isCovered(covered, c)));
-  return seen >= SEEN && seenShare >= EVEN_SEEN && line >= LONG;
-}
-
-/** Whether the line is hidden where the border is covered: art that meets a border goes on beneath it. */
-function isHidden({ covered }: Evenness, { seenOn }: Candidate): boolean {
-  return meanOf(seenOn.filter((_, c) => isCovered(covered, c))) < THROUGH;
-}
-
-function meanOf(flags: Uint8Array): number {
-  return flags.reduce((sum, flag) => sum + flag, 0) / flags.length;
+/** Share of the columns with the line on them, of those that are covered or of those that are not. */
+function lineShare({ covered }: Evenness, { seenOn }: Candidate, where: boolean): number {
+  const columns = seenOn.filter((_, c) => isCovered(covered, c) === where);
+  return columns.reduce((sum, flag) => sum + flag, 0) / columns.length;
 }

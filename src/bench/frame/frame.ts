@@ -1,12 +1,12 @@
 import type { CardMap } from '../geometry/card-map.ts';
 import type { Outline } from '../outline/types.ts';
 import type { Picture } from '../picture.ts';
-import { type Border, bordersOf, EVEN } from './border.ts';
+import { type Border, bordersOf } from './border.ts';
 import { mapOfOutline, measuredFrame } from './centering.ts';
-import { evennessOf } from './even-border.ts';
+import { bestOf, likeTheOthers } from './choice.ts';
 import { type PrintFit, printFitOf } from './fit.ts';
-import { marginOf, tintOf } from './margin.ts';
-import { type Candidate, candidatesOf, NEAREST, outermostOf } from './outermost.ts';
+import { marginOf } from './margin.ts';
+import { type Candidate, candidatesOf, NEAREST } from './outermost.ts';
 import { outermostBeside } from './outward.ts';
 import { pixelsPerMm, placesOf } from './places.ts';
 import { type BySide, bySide, type CardSide, SIDES, type SideLine } from './sides.ts';
@@ -25,10 +25,6 @@ const EDGE: SideLine = { depth: 0, slope: 0 };
 /** Its step in depth: in millimetres, and in pixels at least, since none shows less than one. */
 const STEP = 0.1;
 const STEP_PX = 0.7;
-/** A fainter line lies so deep at least, in millimetres, on so many columns, on so even a border. Judgement, no source. */
-const LEAST_FAINT = 1.4;
-const FAINT_SUPPORT = 0.4;
-const EVEN_FAINT = 0.92;
 /** No line is known better than this share of a pixel: the picture's own curve and halos shift it. */
 const FLOOR_PX = 0.12;
 
@@ -47,10 +43,11 @@ export function frameOf(picture: Picture, outline: Outline): FrameAnswer {
     bySide((side) => stepsOf(strips[side])),
     NEAREST,
   );
-  const found = bySide((side) => candidateOf(strips[side], candidatesOf(supports[side]), map));
-  const bare = SIDES.filter((side) => found[side] === null);
+  const found = bySide((side) => candidatesOf(supports[side]));
+  const best = bySide((side) => bestOf(strips[side], found[side], map));
+  const bare = SIDES.filter((side) => best[side] === null);
   if (bare.length > 0) return { frame: null, whyNot: noBorderWords(bare) };
-  const candidates = found as BySide<Candidate>;
+  const candidates = likeTheOthers(best as BySide<Candidate>, found);
   const outermost = (side: CardSide, part: Part) =>
     outermostBeside(picture, map, side, candidates[side].line, part);
   const near = bySide((side) => outermost(side, WHOLE));
@@ -75,27 +72,6 @@ function partOf({ along }: Strip, { is, evenness }: Border): Part {
     ([first, last]) => [(along[first] as number) - half, (along[last] as number) + half] as const,
   );
   return { ends: ENDS, covered };
-}
-
-/**
- * The outermost line of a side that is as good as its best; where what lies outside of that is not
- * of one colour, a fainter one farther out, if it has one colour outside: faint art on a dark border.
- */
-function candidateOf(strip: Strip, candidates: readonly Candidate[], { sizeMm }: CardMap) {
-  const evenShareOf = (line: SideLine) => {
-    const margin = marginOf(strip, line, sizeMm);
-    return evennessOf(margin, tintOf(margin)).share;
-  };
-  const best = outermostOf(candidates);
-  if (best === null || evenShareOf(best.line) >= EVEN) return best;
-  const outer = candidates.find(
-    ({ line, support }) =>
-      line.depth >= LEAST_FAINT &&
-      line.depth < best.line.depth &&
-      support >= FAINT_SUPPORT &&
-      evenShareOf(line) >= EVEN_FAINT,
-  );
-  return outer ?? best;
 }
 
 /** Finds the lines at full size near where they are expected. */
