@@ -85,8 +85,8 @@ export function eachRidge(edges: Edges, visit: (x: number, y: number, i: number)
       const i = y * width + x;
       const s = steepness[i] as number;
       if (s < LEAST_USUAL / 2) continue;
-      const dx = Math.round(nx[i] as number);
-      const dy = Math.round(ny[i] as number);
+      const dx = Math.round(nx[i] as number) | 0;
+      const dy = Math.round(ny[i] as number) | 0;
       const over = dy * width + dx;
       if (s >= (steepness[i - over] as number) && s > (steepness[i + over] as number))
         visit(x, y, i);
@@ -97,8 +97,8 @@ export function eachRidge(edges: Edges, visit: (x: number, y: number, i: number)
 export function supportAt(edges: Edges, x: number, y: number, nx: number, ny: number): number {
   let best = 0;
   for (let off = -1; off <= 1; off++) {
-    const px = Math.round(x + off * nx);
-    const py = Math.round(y + off * ny);
+    const px = Math.round(x + off * nx) | 0;
+    const py = Math.round(y + off * ny) | 0;
     if (px < 0 || py < 0 || px >= edges.width || py >= edges.height) continue;
     const i = py * edges.width + px;
     const weight = edges.weight[i] as number;

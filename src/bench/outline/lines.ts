@@ -66,7 +66,7 @@ function votesOf(edges: Edges, radius: number, bins: number): Float32Array {
     for (let off = -2; off <= 2; off++) {
       const k = (own + off + 2 * ANGLES) % ANGLES;
       const c = (x - cx) * (cosines[k] as number) + (y - cy) * (sines[k] as number) + radius;
-      const low = Math.floor(c);
+      const low = Math.floor(c) | 0;
       const share = c - low;
       const vote = weight * (SPREAD[Math.abs(off)] as number);
       const at = k * bins + low;
@@ -116,8 +116,8 @@ export function settledLine(edges: Edges, line: Line): Line {
   let wtu = 0;
   for (let t = -radius; t <= radius; t++)
     for (let u = -3; u <= 3; u++) {
-      const x = Math.round(cx + (line.c + u) * nx - t * ny);
-      const y = Math.round(cy + (line.c + u) * ny + t * nx);
+      const x = Math.round(cx + (line.c + u) * nx - t * ny) | 0;
+      const y = Math.round(cy + (line.c + u) * ny + t * nx) | 0;
       if (x < 1 || y < 1 || x >= edges.width - 1 || y >= edges.height - 1) continue;
       const i = y * edges.width + x;
       const along = (edges.nx[i] as number) * nx + (edges.ny[i] as number) * ny;

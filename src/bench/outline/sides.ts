@@ -96,7 +96,13 @@ function fillBand(
       const x = x0 + u * nx;
       const y = y0 + u * ny;
       addColour(reduced, x, y, colours, (k * across + m) * 3);
-      support[k * across + m] = ownSupport(edges, Math.round(x + cx), Math.round(y + cy), nx, ny);
+      support[k * across + m] = ownSupport(
+        edges,
+        Math.round(x + cx) | 0,
+        Math.round(y + cy) | 0,
+        nx,
+        ny,
+      );
     }
   }
   sumBefore(across);

@@ -68,7 +68,7 @@ function sideTracks(
       for (let k = at * KEPT; k < (at + 1) * KEPT; k++) {
         const off = strips.off[k] as number;
         if (Number.isNaN(off)) break;
-        const bin = Math.round((off - lean) / BIN) + middle;
+        const bin = (Math.round((off - lean) / BIN) | 0) + middle;
         const to = Math.min(bins - 1, bin + 2);
         for (let b = Math.max(0, bin - 2); b <= to; b++) {
           if (last[b] === s) continue;

@@ -72,25 +72,25 @@ function spotsOf(
   for (let y = px(inside.top); y < px(height - inside.bottom); y++)
     for (let x = px(inside.left); x < px(width - inside.right); x++) {
       const i = y * view.width + x;
-      const here = smooth[i] as number;
-      const least = here - Math.max(LEAST_TONE, LEAST_SDS * (texture[i] as number));
-      if (isAnyOver(smooth, i, steps, least)) continue;
-      if (!isPeak(smooth, view.width, i)) continue;
-      const over = here - Math.max(...steps.map((step) => smooth[i + step] as number));
+      if (!standsOut(smooth, texture, i, steps) || !isPeak(smooth, view.width, i)) continue;
+      const over =
+        (smooth[i] as number) - Math.max(...steps.map((step) => smooth[i + step] as number));
       spots.push({ x, y, over, sds: over / Math.max(texture[i] as number, 0.004) });
     }
   return spots;
 }
 
-/** Whether any of some pixels around one is lighter than a limit. */
-function isAnyOver(
-  values: Float32Array,
+/** Whether a pixel is so much lighter than all of some around it that art does not usually change so. */
+function standsOut(
+  smooth: Float32Array,
+  texture: Float32Array,
   i: number,
   steps: readonly number[],
-  limit: number,
 ): boolean {
-  for (const step of steps) if ((values[i + step] as number) > limit) return true;
-  return false;
+  const over = Math.max(LEAST_TONE, LEAST_SDS * (texture[i] as number));
+  const least = (smooth[i] as number) - over;
+  for (const step of steps) if ((smooth[i + step] as number) > least) return false;
+  return true;
 }
 
 /** The darkest channel of each pixel: towards white all of them lighten. */

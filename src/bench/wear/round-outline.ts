@@ -36,11 +36,14 @@ export function raysOf(
     const count = Math.max(1, Math.round((long - 2 * reach) / stepMm));
     const step = (long - 2 * reach) / count;
     for (let i = 0; i < count; i++) {
-      const ray = { x: reach + (i + 0.5) * step, y: 0, inX: 0, inY: 1, width: step, narrows: 0 };
-      rays.push(turned({ ...ray, part: 2 * turn }, turn, size));
+      const x = reach + (i + 0.5) * step;
+      const ray = { part: 2 * turn, x, y: 0, inX: 0, inY: 1, width: step, narrows: 0 };
+      rays.push(turned(ray, turn, size));
     }
-    for (const ray of corner)
-      rays.push(turned({ ...ray, x: long - ray.x, part: 2 * turn + 1 }, turn, size));
+    for (const { x, y, inX, inY, width: wide, narrows } of corner) {
+      const ray = { part: 2 * turn + 1, x: long - x, y, inX, inY, width: wide, narrows };
+      rays.push(turned(ray, turn, size));
+    }
   }
   return rays;
 }
@@ -79,9 +82,12 @@ export function tipDistance(radius: number, reach: number, angle: number): numbe
 
 /** A ray of the top side or its right end, carried to the side that is `turn` quarters clockwise. */
 function turned(ray: Ray, turn: number, [width, height]: SizeMm): Ray {
-  const { x, y, inX, inY } = ray;
-  if (turn === 1) return { ...ray, x: width - y, y: x, inX: -inY, inY: inX };
-  if (turn === 2) return { ...ray, x: width - x, y: height - y, inX: -inX, inY: -inY };
-  if (turn === 3) return { ...ray, x: y, y: height - x, inX: inY, inY: -inX };
+  const { part, x, y, inX, inY, width: wide, narrows } = ray;
+  const carried = (toX: number, toY: number, outX: number, outY: number): Ray => {
+    return { part, x: toX, y: toY, inX: outX, inY: outY, width: wide, narrows };
+  };
+  if (turn === 1) return carried(width - y, x, -inY, inX);
+  if (turn === 2) return carried(width - x, height - y, -inX, -inY);
+  if (turn === 3) return carried(y, height - x, inY, -inX);
   return ray;
 }
