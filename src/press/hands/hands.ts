@@ -29,7 +29,10 @@ export interface Hands {
 
 /** As many as two cores keep at work; each may hold a large picture. Judgement, no source. */
 const MOST = 2;
-const ENTRY = new URL(import.meta.url.endsWith('.ts') ? './hand.ts' : './hand.js', import.meta.url);
+const ENTRY = new URL(
+  import.meta.url.endsWith('.ts') ? './hand-thread.ts' : './hand-thread.js',
+  import.meta.url,
+);
 
 /** Does something with hands, which start when they are first needed and end with it. */
 export async function withHands<T>(act: (hands: Hands) => Promise<T>): Promise<T> {
