@@ -11,6 +11,7 @@ import {
   type Paper,
   type SitePicture,
   type ToldRevision,
+  volumesOf,
 } from '../chronicle/index.ts';
 import { type Dossier, knownOf } from '../dossier/index.ts';
 import { PAGE_MAKERS, pageDrawings, sha512 } from '../host/index.ts';
@@ -28,15 +29,19 @@ export interface Document {
 }
 
 /**
- * The account, the key and the checklist of a language. Key and checklist are to take one page where
+ * The account, in volumes where it is long, the key and the checklist of a language. Key and checklist are to take one page where
  * they fit it at a size that can be read.
  *
  * @param key without traits that stay at home
  */
 export function documentsOf(ground: DocumentGround, key: IdentificationKey): readonly Document[] {
   const named = (name: string) => `${ground.language}/${name}.pdf`;
+  const volumes = volumesOf(accountPaper(ground));
   return [
-    { name: named('account'), settings: [accountPaper(ground)] },
+    ...volumes.map((paper, k) => ({
+      name: named(volumes.length === 1 ? 'account' : `account-${k + 1}`),
+      settings: [paper],
+    })),
     { name: named('key'), settings: FITS.map((fit) => keyPaper(key, ground, fit)) },
     { name: named('checklist'), settings: FITS.map((fit) => checklistPaper(ground, fit)) },
   ];
@@ -58,10 +63,9 @@ export async function documentsInto(
   const { names, bytes } = await picturesOnPaper(pictures, shelf);
   const hashes = [...bytes].map(([name, picture]) => [name, sha512(picture)]);
   const key = publishedKey(from);
-  const made = LANGUAGES.map((language) =>
+  const documents = LANGUAGES.flatMap((language) =>
     documentsOf({ ...from, language, pictures: names }, key),
   );
-  const documents = made.flat();
   let begun = 0;
   const put = async ({ name, settings }: Document) => {
     const share = begun++ / documents.length;
@@ -73,10 +77,9 @@ export async function documentsInto(
     });
   };
   // Setting a long account takes much memory, so they follow each other, with the rest beside them.
-  const [accounts, others] = [
-    made.flatMap(([first]) => first ?? []),
-    made.flatMap(([, ...rest]) => rest),
-  ];
+  const isAccount = ({ name }: Document) => name.includes('/account');
+  const accounts = documents.filter(isAccount);
+  const others = documents.filter((document) => !isAccount(document));
   await hands.all([accounts, others], async (some) => {
     for (const document of some) await put(document);
   });

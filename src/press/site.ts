@@ -84,7 +84,7 @@ const DOCUMENTS = ['account', 'key', 'checklist'] as const;
 
 function downloadOf(href: string, bytes: number): Download {
   for (const language of LANGUAGES) {
-    const kind = DOCUMENTS.find((name) => href === `${language}/${name}.pdf`);
+    const kind = DOCUMENTS.find((name) => href.startsWith(`${language}/${name}`));
     if (kind) return { href, kind, bytes, language };
   }
   return { href, kind: KINDS[href] ?? 'table', bytes };

@@ -15,10 +15,14 @@ export function dataPage({ words, phrases, ground }: Teller): Page {
   const item = ({ href, bytes }: Download, title: string): Html =>
     html`<li><a href="../${href}">${title}</a> <span class="detail">${kilobytes.format(bytes / 1000)}</span></li>
 `;
+  const volumeOf = (one: Download): string => {
+    const volumes = downloads.filter(({ kind }) => kind === one.kind);
+    return volumes.length > 1 ? ` · ${volumes.indexOf(one) + 1} / ${volumes.length}` : '';
+  };
   const main = html`<h1>${data.title}</h1>
 <p class="note">${data.note}</p>
 ${downloads.length === 0 ? html`<p>${words.none}</p>` : null}<ul class="downloads">${downloads.map(
-    (one) => one.kind !== 'table' && item(one, data.kinds[one.kind]),
+    (one) => one.kind !== 'table' && item(one, `${data.kinds[one.kind]}${volumeOf(one)}`),
   )}</ul>
 ${
   downloads.some(({ kind }) => kind === 'table') &&
