@@ -43,7 +43,7 @@ function rankAt(tokens: readonly Token[], at: number): { rank: number; to: numbe
   const word = phraseAt(ordinals, tokens, at);
   if (word) return { rank: word.value, to: word.to };
   const token = tokens[at];
-  if (token?.kind !== 'num' || token.text.length > 2) return undefined;
+  if (token?.kind !== 'num' || token.norm.length > 2) return undefined;
   let to = at + 1;
   const next = tokens[to];
   const ending =
@@ -59,7 +59,7 @@ function waveAt(tokens: readonly Token[], at: number, free: (at: number) => bool
   const word = phraseAt(waves, tokens, at);
   if (word) {
     const number = tokens[word.to];
-    const short = number?.kind === 'num' && number.text.length === 1 && free(word.to);
+    const short = number?.kind === 'num' && number.norm.length === 1 && free(word.to);
     const sole =
       /^[-./]$/u.test(tokens[word.to + 1]?.norm ?? '') &&
       tokens[word.to + 1]?.gap === false &&

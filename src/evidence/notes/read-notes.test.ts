@@ -198,6 +198,18 @@ describe('laws', () => {
     );
   });
 
+  it.each(['© 1996', '© １９９６', '© ١٩٩٦', '© १९९६', '© 𐴱𐴹𐴹𐴶'])(
+    'reads the digits of any script: %s',
+    (text) => {
+      const [line] = readNotes(text).lines;
+      expect(line?.claims.map(({ value }) => value)).toEqual(['1996']);
+    },
+  );
+
+  it('reads no year in one digit that takes two units of text', () => {
+    expect(readNotes('© 𐴰').lines[0]?.claims).toEqual([]);
+  });
+
   it('says of a line that stands alone what it says of it among blank lines', () => {
     fc.assert(
       fc.property(fc.constantFrom('Finnish foil 3/4/96 (Sheaf)', 'cover says May 1996'), (line) => {

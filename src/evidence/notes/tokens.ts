@@ -43,7 +43,20 @@ export function plain(text: string): string {
   return bare.replace(/[ßłøæœđıðþ]/gu, (letter) => LETTERS[letter] ?? letter);
 }
 
+/** Digits of any script as those of ASCII: each script’s ten stand in a row, from nought on (Unicode Standard, 4.6). */
+function asciiDigits(text: string): string {
+  if (/^[0-9]*$/.test(text)) return text;
+  return [...text.normalize('NFKD')].map((digit) => digitOf(digit.codePointAt(0) ?? 0)).join('');
+}
+
+function digitOf(code: number): number {
+  let before = 0;
+  while (/\p{Nd}/u.test(String.fromCodePoint(code - before - 1))) before++;
+  return before % 10;
+}
+
 function normOf(kind: Token['kind'], text: string): string {
+  if (kind === 'num') return asciiDigits(text);
   if (kind === 'cjk') return text.normalize('NFKC');
   if (kind === 'sym' && /[’‘ʼ´`′]/u.test(text)) return "'";
   if (kind === 'sym' && /[–—‐‑‒―−]/u.test(text)) return '-';

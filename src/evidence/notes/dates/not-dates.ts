@@ -30,7 +30,7 @@ function isWholeDate(tokens: readonly Token[], at: number, to: number): boolean 
   if (to - at !== 5) return false;
   const [a, b, c] = [at, at + 2, at + 4].map((index) => Number(tokens[index]!.norm));
   if (isYear(tokens[at])) return isDay(c!, b!);
-  const years = tokens[at + 4]!.text.length;
+  const years = tokens[at + 4]!.norm.length;
   return (years === 2 || isYear(tokens[at + 4])) && (isDay(a!, b!) || isDay(b!, a!));
 }
 
@@ -41,7 +41,7 @@ function isClock(tokens: readonly Token[], at: number): boolean {
     !colon.gap &&
     minutes?.kind === 'num' &&
     !minutes.gap &&
-    minutes.text.length === 2 &&
+    minutes.norm.length === 2 &&
     Number(tokens[at]!.norm) < 25
   );
 }
@@ -62,7 +62,7 @@ function telephoneEnd(tokens: readonly Token[], at: number): number {
   let to = at;
   let digits = 0;
   while (tokens[to] && (tokens[to]!.kind === 'num' || /^[-+().:/]$/u.test(tokens[to]!.norm))) {
-    if (tokens[to]!.kind === 'num') digits += tokens[to]!.text.length;
+    if (tokens[to]!.kind === 'num') digits += tokens[to]!.norm.length;
     to += 1;
   }
   return digits >= 5 ? to : at;
@@ -122,7 +122,7 @@ const REACH_OF_TRADE = 8;
 
 /** `bought two for 4.50`: two decimals that a small word joins to a word of trade in the clause. */
 function isPrice(tokens: readonly Token[], at: number): boolean {
-  const decimals = /^[.,]$/u.test(tokens[at + 1]!.norm) && tokens[at + 2]!.text.length === 2;
+  const decimals = /^[.,]$/u.test(tokens[at + 1]!.norm) && tokens[at + 2]!.norm.length === 2;
   if (!decimals || !endsBefore(forMoney, tokens, at)) return false;
   for (let from = at - 2; from >= Math.max(0, at - REACH_OF_TRADE); from -= 1) {
     if (/^[.;:]$/u.test(tokens[from]!.norm)) return false;

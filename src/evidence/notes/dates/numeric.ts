@@ -52,21 +52,21 @@ function eitherOrder(a: number, b: number, year: number): Part[] {
 export function threeNumbers(tokens: readonly Token[], at: number): Found | undefined {
   const a = tokens[at];
   const separator = separatorAt(tokens, at + 1);
-  if (a?.kind !== 'num' || a.text.length > 4 || !separator) return undefined;
+  if (a?.kind !== 'num' || a.norm.length > 4 || !separator) return undefined;
   const b = numberAt(tokens, at + 2, separator);
-  if (!b || b.text.length > 2 || separatorAt(tokens, at + 3) !== separator) return undefined;
+  if (!b || b.norm.length > 2 || separatorAt(tokens, at + 3) !== separator) return undefined;
   const [first, second] = [Number(a.norm), Number(b.norm)];
   const c = numberAt(tokens, at + 4, separator);
   const short = yearAt(tokens, at + 4, 'any');
   if (touches(tokens, at, c ? at + 5 : (short?.to ?? at + 4))) return undefined;
-  if (isYear(a) && c && c.text.length <= 2) {
+  if (isYear(a) && c && c.norm.length <= 2) {
     const day = Number(c.norm);
     const part = { year: first, month: second, day };
     return isDay(day, second, first) ? single(at, at + 5, part, 'iso')[0] : undefined;
   }
-  if (a.text.length > 2 || !short) return undefined;
+  if (a.norm.length > 2 || !short) return undefined;
   const parts = eitherOrder(first, second, short.year);
-  if (parts.length === 0 && first > 31 && c && c.text.length <= 2) {
+  if (parts.length === 0 && first > 31 && c && c.norm.length <= 2) {
     const year = fullYear(first);
     const part = { year, month: second, day: Number(c.norm) };
     return isDay(Number(c.norm), second, year)
@@ -84,10 +84,10 @@ export function yearAndMore(tokens: readonly Token[], at: number): Found | undef
   const separator = separatorAt(tokens, at + 1);
   if (!isYear(tokens[at]) || !separator) return undefined;
   const b = numberAt(tokens, at + 2, separator);
-  if (!b || b.gap || b.text.length > 2 || touches(tokens, at, at + 3)) return undefined;
+  if (!b || b.gap || b.norm.length > 2 || touches(tokens, at, at + 3)) return undefined;
   const year = Number(tokens[at]!.norm);
   const month = Number(b.norm);
-  if (month < 1 || month > 12 || (separator === '.' && b.text.length < 2)) return undefined;
+  if (month < 1 || month > 12 || (separator === '.' && b.norm.length < 2)) return undefined;
   return found(at, at + 3, { year, month }, 'iso', { trust: separator === '-' ? 1 : 0.85 });
 }
 
@@ -95,14 +95,14 @@ export function yearAndMore(tokens: readonly Token[], at: number): Found | undef
 export function monthAndYear(tokens: readonly Token[], at: number): Found | undefined {
   const a = tokens[at];
   const separator = separatorAt(tokens, at + 1);
-  if (a?.kind !== 'num' || a.text.length > 2 || !separator) return undefined;
+  if (a?.kind !== 'num' || a.norm.length > 2 || !separator) return undefined;
   const month = Number(a.norm);
   if (month < 1 || month > 12 || tokens[at + 2]?.gap) return undefined;
   const year = yearAt(tokens, at + 2, 'any');
   if (!year || touches(tokens, at, year.to)) return undefined;
   if (!year.sure) return undefined;
   const full = isYear(tokens[year.to - 1]) || tokens[at + 2]?.norm === "'";
-  const padded = a.text.length === 2 && a.norm.startsWith('0');
+  const padded = a.norm.length === 2 && a.norm.startsWith('0');
   if (!full && separator !== '/' && !padded) {
     return found(at, year.to, { month, year: year.year }, 'short', { trust: 0.4 });
   }
@@ -113,9 +113,9 @@ export function monthAndYear(tokens: readonly Token[], at: number): Found | unde
 export function dayAndMonth(tokens: readonly Token[], at: number): Found | undefined {
   const a = tokens[at];
   const separator = separatorAt(tokens, at + 1);
-  if (a?.kind !== 'num' || a.text.length > 2 || !separator || separator === '-') return undefined;
+  if (a?.kind !== 'num' || a.norm.length > 2 || !separator || separator === '-') return undefined;
   const b = numberAt(tokens, at + 2, separator);
-  if (!b || b.text.length > 2) return undefined;
+  if (!b || b.norm.length > 2) return undefined;
   const stopped = separator === '.' && separatorAt(tokens, at + 3) === '.';
   const to = stopped ? at + 4 : at + 3;
   if (touches(tokens, at, at + 3)) return undefined;
@@ -131,7 +131,7 @@ export function dayAndMonth(tokens: readonly Token[], at: number): Found | undef
 /** `19960304`. */
 export function eightDigits(tokens: readonly Token[], at: number): Found | undefined {
   const token = tokens[at];
-  if (token?.kind !== 'num' || token.text.length !== 8 || touches(tokens, at, at + 1)) {
+  if (token?.kind !== 'num' || token.norm.length !== 8 || touches(tokens, at, at + 1)) {
     return undefined;
   }
   const [year, month, day] = [token.norm.slice(0, 4), token.norm.slice(4, 6), token.norm.slice(6)];
@@ -156,7 +156,7 @@ export function withUnknowns(tokens: readonly Token[], at: number): Found | unde
   }
   const token = tokens[at];
   const next = tokens[at + 1];
-  if (token?.kind === 'num' && token.text.length === 3 && next?.norm === 'x' && !next.gap) {
+  if (token?.kind === 'num' && token.norm.length === 3 && next?.norm === 'x' && !next.gap) {
     const decade = Number(token.norm) * 10;
     if (decade >= 1850 && decade < 2100) return found(at, at + 2, { decade }, 'iso');
   }

@@ -126,7 +126,7 @@ function yearSpan(tokens: readonly Token[], at: number): TimePhrase | undefined 
   const second = yearAt(tokens, first.to + 1, 'any');
   const after = tokens[second?.to ?? 0];
   if (!second || second.year <= first.year || second.year - first.year > 30) return undefined;
-  if (tokens[second.to - 1]!.text.length === 2 && sep.gap) return undefined;
+  if (tokens[second.to - 1]!.norm.length === 2 && sep.gap) return undefined;
   if (
     after &&
     !after.gap &&
@@ -135,7 +135,7 @@ function yearSpan(tokens: readonly Token[], at: number): TimePhrase | undefined 
     !tokens[second.to + 1]!.gap
   )
     return undefined;
-  const short = tokens[second.to - 1]!.text.length === 2 && !second.sure;
+  const short = tokens[second.to - 1]!.norm.length === 2 && !second.sure;
   if (short && second.year !== first.year + 1) return undefined;
   if (short && Number(tokens[second.to - 1]!.norm) <= 12 && sep.norm === '-') return undefined;
   return {

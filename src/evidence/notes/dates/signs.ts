@@ -12,7 +12,7 @@ interface Numeral {
 /** A number in digits or in Chinese signs below a hundred. */
 function numeralAt(tokens: readonly Token[], at: number): Numeral | undefined {
   const token = tokens[at];
-  if (token?.kind === 'num' && token.text.length <= 4) {
+  if (token?.kind === 'num' && token.norm.length <= 4) {
     return { value: Number(token.norm), to: at + 1 };
   }
   if (token?.kind !== 'cjk') return undefined;
@@ -123,7 +123,7 @@ export function eraLetter(tokens: readonly Token[], at: number): Found | undefin
     return undefined;
   }
   const part = { year: before + Number(y.norm), month: Number(m.norm), day: Number(d.norm) };
-  const right = y.text.length <= 2 && isDay(part.day, part.month, part.year);
+  const right = y.norm.length <= 2 && isDay(part.day, part.month, part.year);
   return right ? found(at, at + 6, part, 'signs', { trust: 0.9 }) : undefined;
 }
 

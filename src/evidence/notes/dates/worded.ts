@@ -12,7 +12,7 @@ export function dayAt(
   at: number,
 ): { day: number; to: number } | undefined {
   const token = tokens[at];
-  if (token?.kind !== 'num' || token.text.length > 2) return undefined;
+  if (token?.kind !== 'num' || token.norm.length > 2) return undefined;
   const day = Number(token.norm);
   if (day < 1 || day > 31) return undefined;
   let to = at + 1;

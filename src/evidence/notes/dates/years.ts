@@ -11,7 +11,7 @@ export interface YearFound {
 
 /** A year of four digits, 1850 to 2099. */
 export function isYear(token: Token | undefined): boolean {
-  if (token?.kind !== 'num' || token.text.length !== 4) return false;
+  if (token?.kind !== 'num' || token.norm.length !== 4) return false;
   const year = Number(token.norm);
   return year >= 1850 && year <= 2099;
 }
@@ -29,10 +29,10 @@ export function yearAt(
   if (token === undefined) return undefined;
   if (isYear(token)) return { year: Number(token.norm), to: at + 1, sure: true };
   const next = tokens[at + 1];
-  if (token.norm === "'" && next?.kind === 'num' && !next.gap && next.text.length === 2) {
+  if (token.norm === "'" && next?.kind === 'num' && !next.gap && next.norm.length === 2) {
     return { year: fullYear(Number(next.norm)), to: at + 2, sure: true };
   }
-  if (two === 'never' || token.kind !== 'num' || token.text.length !== 2) return undefined;
+  if (two === 'never' || token.kind !== 'num' || token.norm.length !== 2) return undefined;
   const value = Number(token.norm);
   if (two === 'large' && value <= 31 && !token.norm.startsWith('0')) return undefined;
   return { year: fullYear(value), to: at + 1, sure: value > 31 };
