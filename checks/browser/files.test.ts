@@ -67,7 +67,8 @@ describe.skipIf(!CAN_RUN)('the page over real files (needs a Chromium)', () => {
     await page.keyboard.press('Control+z');
     await expect.poll(() => on.stage.textOf('printings.csv'), { timeout: 10_000 }).toBe(before);
     await page.getByRole('heading', { name: 'No such printing' }).waitFor();
-    expect(wrongs).toEqual([]);
+    // What the page had just asked of the printing that went is answered by 404.
+    expect(wrongs.filter((wrong) => !wrong.includes('404'))).toEqual([]);
     await page.context().close();
   });
 
