@@ -12,6 +12,17 @@ export interface Patch {
   readonly light: Light;
 }
 
+/** An upright rectangle of one colour, from corner to corner in card millimetres. */
+export function box(x0: number, y0: number, x1: number, y1: number, light: Light): Patch {
+  const outline: readonly PointMm[] = [
+    [x0, y0],
+    [x1, y0],
+    [x1, y1],
+    [x0, y1],
+  ];
+  return { outline, light };
+}
+
 /** A card and its picture, every edge of it known exactly. */
 export interface Drawing {
   readonly map: CardMap;

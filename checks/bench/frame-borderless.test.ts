@@ -1,23 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { frameOf, type PointMm } from '../../src/bench/index.ts';
+import { frameOf } from '../../src/bench/index.ts';
 import { cardWith, outlineOf, PRINT, photoMap } from './cards.ts';
-import { drawn, type Light, type Patch } from './drawn-card.ts';
+import { box, drawn, type Light, type Patch } from './drawn-card.ts';
 
 // A drawn card: every edge is known exactly. Held-out rendered cards are in the method's page.
 
 const outline = outlineOf(photoMap());
 const [W, H] = [63, 88];
 const LINE: Light = [0.75, 0.7, 0.5];
-
-function box(x0: number, y0: number, x1: number, y1: number, light: Light): Patch {
-  const corners: readonly PointMm[] = [
-    [x0, y0],
-    [x1, y0],
-    [x1, y1],
-    [x0, y1],
-  ];
-  return { outline: corners, light };
-}
 
 /** Four thin lines along the sides, as a frame's, with whatever lies beneath on both sides of them. */
 const RING = [

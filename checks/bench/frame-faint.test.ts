@@ -1,20 +1,10 @@
 import { expect, it } from 'vitest';
-import { frameOf, type PointMm } from '../../src/bench/index.ts';
+import { frameOf } from '../../src/bench/index.ts';
 import { cardWith, outlineOf, PRINT, photoMap } from './cards.ts';
-import { drawn, type Light, type Patch } from './drawn-card.ts';
+import { box, drawn, type Light } from './drawn-card.ts';
 
 const DARK: Light = [0.012, 0.012, 0.012];
 const NIGHT: Light = [0.021, 0.024, 0.02];
-
-function box(x0: number, y0: number, x1: number, y1: number, light: Light): Patch {
-  const outline: readonly PointMm[] = [
-    [x0, y0],
-    [x1, y0],
-    [x1, y1],
-    [x0, y1],
-  ];
-  return { outline, light };
-}
 
 it('takes the faint line where dark art meets a dark border, not the bright plate inside', () => {
   const card = cardWith({ style: 'plain', border: DARK, art: [NIGHT] });

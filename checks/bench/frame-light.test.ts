@@ -1,23 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { frameOf, type PointMm } from '../../src/bench/index.ts';
+import { frameOf } from '../../src/bench/index.ts';
 import { cardWith, outlineOf, PRINT, type Print, photoMap } from './cards.ts';
-import { type Drawing, drawn, type Light, type Patch } from './drawn-card.ts';
+import { box, type Drawing, drawn, type Light, type Patch } from './drawn-card.ts';
 
 // Drawn cards: every edge is known exactly. Rendered cards are in the method's page.
 
 const [W, H] = [63, 88];
 const SIDES = ['left', 'right', 'top', 'bottom'] as const;
 const SKIN: Light = [0.4, 0.2, 0.13];
-
-function box(x0: number, y0: number, x1: number, y1: number, light: Light): Patch {
-  const corners: readonly PointMm[] = [
-    [x0, y0],
-    [x1, y0],
-    [x1, y1],
-    [x0, y1],
-  ];
-  return { outline: corners, light };
-}
 
 /** Half of the light is kept from a band across the picture, soft at its rims. */
 function shadow(x: number, y: number): number {

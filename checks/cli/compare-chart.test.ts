@@ -3,10 +3,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { afterAll, describe, expect, it } from 'vitest';
-import { cardMapOf, type PointMm } from '../../src/bench/index.ts';
+import { cardMapOf } from '../../src/bench/index.ts';
 import { chance } from '../../src/maths/index.ts';
 import { PRINT, patchesOf } from '../bench/cards.ts';
-import { drawn, type Light, type Patch } from '../bench/drawn-card.ts';
+import { box, drawn, type Light, type Patch } from '../bench/drawn-card.ts';
 import { answerTo } from './answer.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'printlore-charted-'));
@@ -27,13 +27,14 @@ const luck = chance(11);
 const light = (most: number): Light => [0, 0, 0].map(() => 0.05 + most * luck.uniform()) as never;
 const ART = Array.from({ length: 30 }, (): Patch => {
   const [x, y] = [8 + 45 * luck.uniform(), 8 + 70 * luck.uniform()];
-  return { outline: squareAt(x, y, 1 + 4 * luck.uniform()), light: light(0.5) };
+  const side = 1 + 4 * luck.uniform();
+  return box(x, y, x + side, y + side, light(0.5));
 });
 const COLUMNS = 4;
 const CHART = Array.from({ length: 24 }, (_, k): Patch => {
   const grey = 0.04 * 1.8 ** (k - 18);
-  const at = squareAt(70 + 9 * (k % COLUMNS), 16 + 9 * Math.floor(k / COLUMNS), 8);
-  return { outline: at, light: k < 18 ? light(0.8) : [grey, grey, grey] };
+  const [x, y] = [70 + 9 * (k % COLUMNS), 16 + 9 * Math.floor(k / COLUMNS)];
+  return box(x, y, x + 8, y + 8, k < 18 ? light(0.8) : [grey, grey, grey]);
 });
 
 /** Rows of the light that red, green and blue take. */
@@ -48,15 +49,6 @@ const COOL: Camera = [
   [0.04, 0.62, 0.1],
   [0, 0.12, 0.78],
 ];
-
-function squareAt(x: number, y: number, side: number): PointMm[] {
-  return [
-    [x, y],
-    [x + side, y],
-    [x + side, y + side],
-    [x, y + side],
-  ];
-}
 
 /** Lab under D50 of linear sRGB light, by the matrix of the sRGB colour profile (ICC, 2015; from memory, agrees with the sums of its white). */
 function labOf([r, g, b]: Light): Light {
