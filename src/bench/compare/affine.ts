@@ -1,3 +1,4 @@
+import { medianOf } from '../../maths/index.ts';
 import type { PointMm } from '../geometry/points.ts';
 
 /** A shift that varies evenly over the card: shift = a + b · (x − cx) + c · (y − cy), for x and y. */
@@ -30,7 +31,7 @@ export function evenShiftOf(
 ): { readonly shift: EvenShift; readonly spreadMm: number } {
   if (places.length < 6) throw new RangeError(`Six places are wanted, found ${places.length}.`);
   let weights = places.map(({ weight }) => weight);
-  const middle = [0, 1].map((k) => median(places.map(({ shift }) => shift[k as 0 | 1])));
+  const middle = [0, 1].map((k) => medianOf(places.map(({ shift }) => shift[k as 0 | 1])));
   let shift: EvenShift = {
     centreMm,
     x: [middle[0] as number, 0, 0],
@@ -40,7 +41,7 @@ export function evenShiftOf(
   for (let round = 0; round < 12; round++) {
     const away = places.map((place) => distance(shift, place));
     // The median length of a normal error in the plane is 1.1774 of one coordinate's deviation.
-    spreadMm = Math.max(median(away) / 1.1774, 1e-6);
+    spreadMm = Math.max(medianOf(away) / 1.1774, 1e-6);
     weights = places.map(({ weight }, i) => weight * biweight((away[i] as number) / spreadMm));
     shift = {
       centreMm,
@@ -95,12 +96,4 @@ function planeOf(
   const b = s * (tu * svv - suv * tv) - t * (su * svv - suv * sv) + sv * (su * tv - tu * sv);
   const c = s * (suu * tv - tu * suv) - su * (su * tv - tu * sv) + t * (su * suv - suu * sv);
   return [a / det, b / det, c / det];
-}
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  const half = sorted.length >> 1;
-  return sorted.length % 2
-    ? (sorted[half] as number)
-    : ((sorted[half - 1] as number) + (sorted[half] as number)) / 2;
 }

@@ -1,3 +1,4 @@
+import { medianOf } from '../../maths/index.ts';
 import type { InkScreen, PrintProcess } from '../screen/screen.ts';
 import type { Finding } from './finding.ts';
 import { log10Ratio, logT } from './likelihood-ratio.ts';
@@ -80,14 +81,14 @@ function rulingFinding(
   references: readonly PrintProcess[],
 ): readonly Finding[] {
   const values = pairs.flatMap((pair) =>
-    pair.length > 0 ? [median(pair.map((p) => p.ruling))] : [],
+    pair.length > 0 ? [medianOf(pair.map((p) => p.ruling))] : [],
   );
   if (values.length === 0) return [];
-  const value = median(values);
+  const value = medianOf(values);
   const same = logT(value, 4, KEPT.ruling);
   const apart = logT(value, 4, RULING.sd);
   const other = logOf(RULING.alike * Math.exp(same) + (1 - RULING.alike) * Math.exp(apart));
-  const lpi = median(references.flatMap(({ screens }) => screens.map((screen) => screen.lpi)));
+  const lpi = medianOf(references.flatMap(({ screens }) => screens.map((screen) => screen.lpi)));
   return [
     {
       what: 'screen: ruling, lines an inch',
@@ -139,12 +140,4 @@ function within45(degrees: number): number {
 /** A density too small to be told from none is 1e-30, so that a ratio stays finite. */
 function logOf(density: number): number {
   return Math.log(Math.max(density, 1e-30));
-}
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  const half = sorted.length >> 1;
-  return sorted.length % 2
-    ? (sorted[half] as number)
-    : ((sorted[half - 1] as number) + (sorted[half] as number)) / 2;
 }

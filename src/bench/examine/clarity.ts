@@ -1,7 +1,7 @@
+import { quantileOf } from '../../maths/index.ts';
 import { type CardMap, pixelOf } from '../geometry/card-map.ts';
 import type { PointPx } from '../geometry/points.ts';
 import type { Picture } from '../picture.ts';
-import { quantileOf } from '../wear/quantiles.ts';
 
 /** How clearly a picture shows a face. */
 export interface Clarity {

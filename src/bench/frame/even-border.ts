@@ -1,4 +1,4 @@
-import { medianOf } from './fit.ts';
+import { medianOf } from '../../maths/index.ts';
 import type { MarginColumn, Tint } from './margin.ts';
 
 /** Farther from the border's colour than this, over three channels on the scale of L*, is another colour. */

@@ -1,4 +1,4 @@
-import { placed } from '../../maths/index.ts';
+import { medianOf } from '../../maths/index.ts';
 import type { Places } from './places.ts';
 import { type BySide, bySide, SIDES, type SideLine } from './sides.ts';
 
@@ -101,15 +101,4 @@ function slopeOf(sums: BySide<Sums>): { slope: number; sd: number } {
 
 function depthSdOf({ weight, meanX }: Sums, slopeSd: number): number {
   return Math.sqrt(CORRELATED / weight + meanX ** 2 * (slopeSd ** 2 + OWN_SLOPE ** 2));
-}
-
-/** The middle value; NaN of none. */
-export function medianOf(values: Float64Array): number {
-  const half = values.length >> 1;
-  const rest = values.slice();
-  const upper = placed(rest, half);
-  if (rest.length % 2 === 1) return upper;
-  let lower = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < half; i++) lower = Math.max(lower, rest[i] as number);
-  return (lower + upper) / 2;
 }

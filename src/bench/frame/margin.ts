@@ -1,4 +1,4 @@
-import { medianOf } from './fit.ts';
+import { medianOf } from '../../maths/index.ts';
 import { lengthOf, type SideLine } from './sides.ts';
 import type { Strip } from './strip.ts';
 

@@ -1,7 +1,7 @@
+import { medianOf } from '../../maths/index.ts';
 import type { CardMap } from '../geometry/card-map.ts';
 import type { Picture } from '../picture.ts';
 import { CUT, derivativeOf } from './derivative.ts';
-import { medianOf } from './fit.ts';
 import { pixelsPerMm } from './places.ts';
 import type { CardSide, SideLine } from './sides.ts';
 import { type Part, type Strip, stripOf } from './strip.ts';

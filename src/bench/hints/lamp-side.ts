@@ -1,7 +1,6 @@
-import { solveSymmetric } from '../../maths/index.ts';
+import { quantileOf, solveSymmetric } from '../../maths/index.ts';
 import { type CardMap, pixelOf } from '../geometry/card-map.ts';
 import type { PointMm } from '../geometry/points.ts';
-import { quantileOf } from '../wear/quantiles.ts';
 import { PX_PER_MM, type RelitCard } from './relit-card.ts';
 
 /** On which side of the card the lamp stood, and how well that is known. */

@@ -1,5 +1,5 @@
+import { quantileOf } from '../../maths/index.ts';
 import type { Plane } from '../picture.ts';
-import { quantileOf } from '../wear/quantiles.ts';
 import type { LampSide } from './lamp-side.ts';
 import type { Lobes } from './lobes.ts';
 import { creaseOdds, dentOdds } from './odds.ts';

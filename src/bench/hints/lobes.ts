@@ -1,5 +1,5 @@
+import { quantileOf } from '../../maths/index.ts';
 import type { Plane } from '../picture.ts';
-import { quantileOf } from '../wear/quantiles.ts';
 import { PX_PER_MM } from './relit-card.ts';
 
 /** How strongly each place looks like a hollow of one width, a light lobe beside a dark one. */

@@ -1,5 +1,5 @@
+import { quantileOf } from '../../maths/index.ts';
 import type { Picture } from '../picture.ts';
-import { quantileOf } from '../wear/quantiles.ts';
 import { densityTable } from './density.ts';
 import type { Densities } from './inks.ts';
 

@@ -1,6 +1,6 @@
+import { quantileOf } from '../../maths/index.ts';
 import { type BySide, bySide, type CardSide } from '../frame/sides.ts';
 import type { PointMm, SizeMm } from '../geometry/points.ts';
-import { quantileOf } from '../wear/quantiles.ts';
 import { type CardTones, GROUND_MM, TONES_PX_PER_MM } from './card-tones.ts';
 
 /** A strip along one side of a card, between two depths: a row for each depth, a column for each place. */

@@ -1,4 +1,4 @@
-import { quantileOf } from '../wear/quantiles.ts';
+import { quantileOf } from '../../maths/index.ts';
 
 /** What is seen across a line in a single picture, the medians along it; logarithms of light. */
 export interface Flanks {

@@ -1,4 +1,4 @@
-import { quantileOf } from '../wear/quantiles.ts';
+import { quantileOf } from '../../maths/index.ts';
 import { DIRECTIONS, type LineResponse } from './line-response.ts';
 
 /** A line traced through a picture: pixels in order along it, with what was seen there. */

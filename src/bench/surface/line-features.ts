@@ -1,5 +1,5 @@
+import { quantileOf } from '../../maths/index.ts';
 import type { Plane } from '../picture.ts';
-import { quantileOf } from '../wear/quantiles.ts';
 import { type LineChain, lengthOf } from './line-chains.ts';
 import type { LineResponse } from './line-response.ts';
 

@@ -1,7 +1,7 @@
+import { quantileOf } from '../../maths/index.ts';
 import type { Defect } from '../defects.ts';
 import type { BySide } from '../frame/sides.ts';
 import type { PointMm, SizeMm } from '../geometry/points.ts';
-import { quantileOf } from '../wear/quantiles.ts';
 import { type CardTones, GROUND_MM, TONES_PX_PER_MM } from './card-tones.ts';
 
 /** What is known of the print before lines through it are looked for. */

@@ -1,9 +1,9 @@
+import { quantileOf } from '../../maths/index.ts';
 import type { Defect } from '../defects.ts';
 import type { CardMap } from '../geometry/card-map.ts';
 import type { PointMm } from '../geometry/points.ts';
 import type { Picture, Plane } from '../picture.ts';
 import { boxOf } from '../wear/place-extent.ts';
-import { quantileOf } from '../wear/quantiles.ts';
 import type { LineResponse } from './line-response.ts';
 
 /** A picture and where the card lies in it. */

@@ -1,9 +1,9 @@
+import { quantileOf } from '../../maths/index.ts';
 import type { BoxMm, Defect } from '../defects.ts';
 import type { BySide } from '../frame/sides.ts';
 import type { PointMm, SizeMm } from '../geometry/points.ts';
 import { viewPointOf } from '../rectify/view.ts';
 import { boxOf } from '../wear/place-extent.ts';
-import { quantileOf } from '../wear/quantiles.ts';
 import { blobsOf } from './blobs.ts';
 import { type CardTones, GROUND_MM, TONES_PX_PER_MM } from './card-tones.ts';
 import { openedOf } from './opening.ts';

@@ -1,8 +1,8 @@
+import { quantileOf } from '../../maths/index.ts';
 import type { Defect } from '../defects.ts';
 import { type BySide, type CardSide, SIDES } from '../frame/sides.ts';
 import type { SizeMm } from '../geometry/points.ts';
 import { boxOf } from '../wear/place-extent.ts';
-import { quantileOf } from '../wear/quantiles.ts';
 import { type Band, bandOf } from './bands.ts';
 import { blobsOf } from './blobs.ts';
 import { boxMeanOf } from './box-mean.ts';

@@ -1,5 +1,5 @@
+import { quantileOf } from '../../maths/index.ts';
 import type { BorderStrip } from './border-strip.ts';
-import { quantileOf } from './quantiles.ts';
 
 const BLOCK_MM = 1;
 const AROUND = 7;

@@ -1,6 +1,6 @@
+import { quantileOf } from '../../maths/index.ts';
 import type { CardMap } from '../geometry/card-map.ts';
 import type { BorderStrip } from './border-strip.ts';
-import { quantileOf } from './quantiles.ts';
 
 const FROM_MM = 0.5;
 const MARGIN_MM = 0.15;

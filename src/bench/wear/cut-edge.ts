@@ -1,5 +1,5 @@
+import { quantileOf } from '../../maths/index.ts';
 import type { BorderStrip } from './border-strip.ts';
-import { quantileOf } from './quantiles.ts';
 import type { Ray } from './round-outline.ts';
 import { changeOf } from './tip-radius.ts';
 

@@ -1,9 +1,9 @@
+import { quantileOf } from '../../maths/index.ts';
 import type { Three } from '../colour/spaces.ts';
 import type { Defect } from '../defects.ts';
 import { borderColourOf } from './border-colour.ts';
 import type { BorderStrip } from './border-strip.ts';
 import { extentAlong } from './place-extent.ts';
-import { quantileOf } from './quantiles.ts';
 
 /** Ground whose colour is taken beside the card, mm from the ideal outline; nearer lies its shadow. */
 const GROUND_MM = [-0.75, -0.45] as const;

@@ -1,8 +1,8 @@
+import { quantileOf } from '../../maths/index.ts';
 import type { Lab } from '../colour/ciede2000.ts';
 import { labOfLight, type Three } from '../colour/spaces.ts';
 import type { PointMm } from '../geometry/points.ts';
 import type { BorderStrip } from './border-strip.ts';
-import { quantileOf } from './quantiles.ts';
 
 /** Where the rim's colour is farthest from the border's own further in, other than towards white. */
 export interface RimColour {

@@ -1,3 +1,4 @@
+import { quantileOf } from '../../maths/index.ts';
 import type { Defect } from '../defects.ts';
 import type { CardMap } from '../geometry/card-map.ts';
 import type { Picture } from '../picture.ts';
@@ -10,7 +11,6 @@ import { lostCardOf } from './lost-card.ts';
 import { onPaleBorder } from './pale-border.ts';
 import { extentOf, type PlaceExtent } from './place-extent.ts';
 import { featuresOf, type PlaceFeatures, unrestOf } from './place-features.ts';
-import { quantileOf } from './quantiles.ts';
 import { type RimColour, rimColourOf } from './rim-colour.ts';
 import { raysOf } from './round-outline.ts';
 import { tipRadiusOf } from './tip-radius.ts';

@@ -1,5 +1,5 @@
+import { quantileOf } from '../../maths/index.ts';
 import type { BorderStrip } from './border-strip.ts';
-import { quantileOf } from './quantiles.ts';
 
 /** How far each place of the strip has gone from the border's colour towards white. */
 export interface Whiteness {
