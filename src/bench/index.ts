@@ -55,6 +55,7 @@ export { isHint, type ReliefHint } from './hints/hints.ts';
 export { luminanceOf } from './light/luminance.ts';
 export { type Annotation, selectorOf, shapeOf } from './marks/annotation.ts';
 export {
+  annotationsOn,
   type Hands,
   handsOf,
   NOTHING_SET,

@@ -29,8 +29,8 @@ export interface Document {
 }
 
 /**
- * The account, in volumes where it is long, the key and the checklist of a language. Key and checklist are to take one page where
- * they fit it at a size that can be read.
+ * The account, in volumes where it is long, the key and the checklist of a language. Key and
+ * checklist are to take one page where they fit it at a size that can be read.
  *
  * @param key without traits that stay at home
  */

@@ -29,6 +29,11 @@ export function setOn({ corners, frames }: Hands, side: 'front' | 'back'): SetBy
   return { corners: corners[side] ?? null, frame: frames[side] ?? null };
 }
 
+/** What hands said of the marks of one picture, by its name without folders. */
+export function annotationsOn({ marks }: Hands, name: string): readonly Annotation[] {
+  return marks.filter(({ target }) => target.source.split('/').at(-1) === name);
+}
+
 /** What hands set, as far as it is understood. */
 export function handsOf(document: unknown): Hands {
   const { hand, frame, marks } = objectOf(document);

@@ -25,11 +25,14 @@ function isSection(block: Block): boolean {
 /** Each part after the first repeats the heading that its first section stands under. */
 function cut(blocks: readonly Block[]): readonly (readonly Block[])[] {
   const parts: Block[][] = [[]];
-  let [above, sections]: [Block | undefined, number] = [undefined, 0];
+  let above: Block | undefined;
+  let sections = 0;
   for (const block of blocks) {
     if (block.is === 'heading' && block.level === 1) above = block;
-    if (isSection(block) && sections++ % SECTIONS === 0 && sections > 1)
-      parts.push(above ? [above] : []);
+    if (isSection(block)) {
+      if (sections > 0 && sections % SECTIONS === 0) parts.push(above ? [above] : []);
+      sections++;
+    }
     parts.at(-1)?.push(block);
   }
   return parts;

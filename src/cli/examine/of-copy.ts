@@ -1,6 +1,7 @@
 import { stat } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import {
+  annotationsOn,
   goRound,
   type Hands,
   handsOf,
@@ -37,7 +38,7 @@ export async function copyIn(folder: string, dossier: Dossier, copy: string): Pr
   return {
     photos,
     cardMm: width !== null && height !== null ? cardOf([width, height]) : null,
-    told: toldOf(dossier, copy, annotationsOn(photos, hands)),
+    told: toldOf(dossier, copy, annotationsOf(photos, hands)),
     byHand: { front: checked(hands, 'front', kept), back: checked(hands, 'back', kept) },
   };
 }
@@ -57,9 +58,8 @@ export async function folderAt(path: string): Promise<CopyKnown | null> {
   return { photos: await photosIn(path), cardMm: null, told: ALONE.told, byHand: ALONE.byHand };
 }
 
-function annotationsOn({ front, back }: Photos, { marks }: Hands): Told['annotations'] {
-  const on = (file: string | null) =>
-    marks.filter(({ target }) => file !== null && basename(target.source) === basename(file));
+function annotationsOf({ front, back }: Photos, hands: Hands): Told['annotations'] {
+  const on = (file: string | null) => (file === null ? [] : annotationsOn(hands, basename(file)));
   return { front: on(front), back: on(back) };
 }
 

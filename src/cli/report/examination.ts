@@ -91,21 +91,11 @@ function frameRows({ bordersMm, bordersSdMm, centering, ...print }: Frame): read
 function handWords(marks: readonly Mark[], width: number): string {
   const said = marks
     .filter(({ state }) => state !== 'open')
-    .map(
-      ({
-        from,
-        state,
-        defect: {
-          kind,
-          centreMm: [x, y],
-        },
-        words,
-      }) => {
-        const what = `${kind.replaceAll('-', ' ')} at ${x.toFixed(1)}, ${y.toFixed(1)} mm`;
-        const judged = from === 'hand' ? 'added' : state;
-        return [`${what} ${judged}`, ...words].join(', ');
-      },
-    );
+    .map(({ from, state, defect, words }) => {
+      const [x, y] = defect.centreMm;
+      const what = `${defect.kind.replaceAll('-', ' ')} at ${x.toFixed(1)}, ${y.toFixed(1)} mm`;
+      return [`${what} ${from === 'hand' ? 'added' : state}`, ...words].join(', ');
+    });
   return said.length === 0 ? '' : paragraph(`By hand: ${said.join('; ')}.`, width);
 }
 

@@ -2,6 +2,7 @@ import { stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import {
   type Annotation,
+  annotationsOn,
   type FaceAnswer,
   type Hands,
   handsOf,
@@ -343,7 +344,6 @@ function wireOf({ photo, size, hand }: Measured) {
   return { name: photo.name, size, hand };
 }
 
-function marksOn({ marks }: Hands, measured: Measured | null): readonly Annotation[] {
-  const name = measured?.photo.name;
-  return marks.filter(({ target }) => name !== undefined && target.source.endsWith(`/${name}`));
+function marksOn(hands: Hands, measured: Measured | null): readonly Annotation[] {
+  return measured ? annotationsOn(hands, measured.photo.name) : [];
 }
