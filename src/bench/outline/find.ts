@@ -34,9 +34,7 @@ export function findOutline(picture: Picture, known: OutlineKnown): OutlineAnswe
   );
   const families = familiesOf(quads.sort((a, b) => b.score - a.score));
   const choices = choicesOf(reduced, edges, families, { aspect, longMm }, MOST_HYPOTHESES);
-  const found = choices
-    .filter((choice) => isNear(choice, choices[0] as Choice))
-    .flatMap((choice) => hypothesisOf(picture, reduced, choice, known));
+  const found = hypothesesOf(picture, reduced, choices, known);
   const hypotheses = found
     .sort((a, b) => b.outline.p - a.outline.p)
     .filter(
@@ -87,6 +85,31 @@ function isNear(choice: Choice, best: Choice): boolean {
   return off < NEAR_SCORE || (off < BESIDE_SCORE && lieApart(choice.corners, best.corners));
 }
 
+/** The choices near the best made fine, the best first, but for those that what is found answers. */
+function hypothesesOf(
+  picture: Picture,
+  reduced: Reduced,
+  choices: readonly Choice[],
+  known: OutlineKnown,
+): Hypothesis[] {
+  const found: Hypothesis[] = [];
+  for (const choice of choices) {
+    if (!isNear(choice, choices[0] as Choice)) continue;
+    const corners = cornersOf(choice, reduced);
+    const isAnswered = ({ outline, choice: other }: Hypothesis) =>
+      (outline.p >= 0.5 && distance(flat(outline), flat({ corners })) < SAME * reduced.factor) ||
+      (outline.p >= SURE && !lieApart(choice.corners, other.corners));
+    if (!found.some(isAnswered))
+      found.push(...hypothesisOf(picture, corners, choice, known, 3 * reduced.factor));
+  }
+  return found;
+}
+
+/** A choice that lies so many pixels of the reduced picture from a likely outline leads to it. Judgement, no source. */
+const SAME = 6;
+/** Beside an outline that is so probable only another card is looked for. Judgement, no source. */
+const SURE = 0.95;
+
 /** Two cards of one kind that lie beside each other look alike to so much of their areas. */
 const ALIKE = 0.75;
 
@@ -107,28 +130,27 @@ function familiesOf(quads: readonly Quad[]): readonly Quad[] {
   return kept;
 }
 
-function hypothesisOf(
-  picture: Picture,
-  { width, height, factor }: Reduced,
-  choice: Choice,
-  known: OutlineKnown,
-): readonly Hypothesis[] {
-  const corners = [0, 2, 4, 6].map(
+function cornersOf(choice: Choice, { width, height, factor }: Reduced): readonly PointPx[] {
+  return [0, 2, 4, 6].map(
     (i): PointPx => [
       ((choice.corners[i] as number) + width / 2) * factor - 0.5,
       ((choice.corners[i + 1] as number) + height / 2) * factor - 0.5,
     ],
   );
-  const fine = fineOutline(picture, corners, known, 3 * factor);
+}
+
+function hypothesisOf(
+  picture: Picture,
+  corners: readonly PointPx[],
+  choice: Choice,
+  known: OutlineKnown,
+  error: number,
+): readonly Hypothesis[] {
+  const fine = fineOutline(picture, corners, known, error);
   if (!fine) return [];
   const first = firstCorner(seenCorners(fine.figure), known.sizeMm);
-  return [
-    {
-      outline: outlineOf(fine, known, beliefOf(choice, fine, shortSide(corners)), first),
-      choice,
-      fine,
-    },
-  ];
+  const p = beliefOf(choice, fine, shortSide(corners));
+  return [{ outline: outlineOf(fine, known, p, first), choice, fine }];
 }
 
 function shortSide(corners: readonly PointPx[]): number {
@@ -137,7 +159,7 @@ function shortSide(corners: readonly PointPx[]): number {
   );
 }
 
-function flat({ corners }: Outline): Float64Array {
+function flat({ corners }: { readonly corners: readonly PointPx[] }): Float64Array {
   return Float64Array.from(corners.flat());
 }
 
