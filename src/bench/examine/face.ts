@@ -1,9 +1,10 @@
 import type { BoxMm } from '../defects.ts';
 import { frameByHand } from '../frame/by-hand.ts';
 import { frameOf } from '../frame/frame.ts';
+import type { BySide } from '../frame/sides.ts';
 import type { Frame } from '../frame/types.ts';
 import { cardMapOf } from '../geometry/card-map.ts';
-import type { Corners } from '../geometry/points.ts';
+import type { Corners, SizeMm } from '../geometry/points.ts';
 import { NOTHING_SET, type SetByHand } from '../marks/hands.ts';
 import { outlineByHand } from '../outline/by-hand.ts';
 import { findOutline } from '../outline/find.ts';
@@ -128,7 +129,7 @@ function marksOf(
 ): Pick<FaceAnswer, 'defects' | 'limits' | 'tipRadiusMm' | 'rim'> {
   if (outline.sizeMm === null) return { defects: [], limits: [], tipRadiusMm: null, rim: null };
   const map = cardMapOf(outline.corners, outline.sizeMm, outline.lens);
-  const wear = wearOf(picture, map, frame !== null);
+  const wear = wearOf(picture, map, frame && leastBordersOf(frame, outline.sizeMm));
   const known = knownOf(picture, copy);
   const lost = wear.defects.filter(({ wear: as, p }) => as === 'loss' && p >= 0.5);
   const still = stillMarksOf(picture, map, frame, known.dpi !== null);
@@ -147,6 +148,22 @@ function marksOf(
       ...still.limits,
       ...lit.flatMap(({ limits }) => limits),
     ],
+  };
+}
+
+/** Least depth of a turned frame along each side, mm; null where that is not known. */
+function leastBordersOf(
+  { bordersMm, rotationDeg }: Frame,
+  [width, height]: SizeMm,
+): BySide<number> | null {
+  if (bordersMm === null) return null;
+  const rise = Math.abs(Math.tan((rotationDeg * Math.PI) / 180)) / 2;
+  const { left, right, top, bottom } = bordersMm;
+  return {
+    left: left - rise * height,
+    right: right - rise * height,
+    top: top - rise * width,
+    bottom: bottom - rise * width,
   };
 }
 

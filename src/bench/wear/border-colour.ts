@@ -1,5 +1,6 @@
 import { quantileOf } from '../../maths/index.ts';
 import type { BorderStrip } from './border-strip.ts';
+import type { Ray } from './round-outline.ts';
 
 const BLOCK_MM = 1;
 const AROUND = 7;
@@ -8,7 +9,7 @@ const BORDER_MM = [0.6, 1.4] as const;
 
 /**
  * Colour of the border beside each ray, from a little inside the edge, as the median of the
- * surrounding 15 mm: it follows the light's fall-off and leaves out worn stretches.
+ * surrounding 15 mm of sides: it follows the light's fall-off and leaves out worn stretches and tips.
  *
  * @param between depths in which it is taken, mm; below 0 for the ground outside the card
  */
@@ -17,19 +18,33 @@ export function borderColourOf(
   between: readonly [number, number] = BORDER_MM,
 ): readonly Float32Array[] {
   const starts = blockStartsOf(strip);
+  const near = starts.map((_, i) => besideSides(strip, starts, i));
   return strip.values.map((light) => {
     const blocks = starts.map((start, i) =>
       blockMedianOf(strip, light, [start, starts[i + 1] ?? strip.rays.length], between),
     );
-    const smooth = blocks.map((_, i) => {
-      const near = Array.from({ length: 2 * AROUND + 1 }, (_, k) => k - AROUND);
-      return quantileOf(
-        near.map((k) => blocks[(i + k + blocks.length) % blocks.length] as number),
+    const smooth = near.map((them) =>
+      quantileOf(
+        them.map((i) => blocks[i] as number),
         0.5,
-      );
-    });
+      ),
+    );
     return spreadOf(smooth, starts, strip.rays.length);
   });
+}
+
+/** The nearest blocks before and after one that lie beside sides: a tip may be worn all round. */
+function besideSides({ rays }: BorderStrip, starts: readonly number[], at: number) {
+  const beside = (i: number) => (rays[starts[i] as number] as Ray).part % 2 === 0;
+  const found = beside(at) ? [at] : [];
+  for (const way of [-1, 1]) {
+    const most = found.length + AROUND;
+    for (let k = 1; k < starts.length && found.length < most; k++) {
+      const i = (at + way * k + starts.length) % starts.length;
+      if (beside(i)) found.push(i);
+    }
+  }
+  return found;
 }
 
 function blockStartsOf({ rays }: BorderStrip): readonly number[] {

@@ -1,27 +1,37 @@
 import { quantileOf } from '../../maths/index.ts';
+import type { BySide } from '../frame/sides.ts';
 import type { CardMap } from '../geometry/card-map.ts';
 import type { BorderStrip } from './border-strip.ts';
 
 const FROM_MM = 0.5;
 const MARGIN_MM = 0.15;
 
+/** Share of a side's columns that have left the border's colour where it ends: without a frame, art may begin anywhere. */
+const [LEFT_BY_FRAME, LEFT_BY_ART] = [0.5, 0.125];
+
 /**
  * How many rows of each column belong to the border, before frame or art begin: beside a side the
- * depth at which an eighth of its columns have left the border's colour, at a tip where its ray
- * enters the frame that the two sides span.
+ * depth at which half of its columns have left the border's colour (an eighth where no frame is
+ * known), and no deeper than its frame; at a tip where its ray enters the frame that the two sides span.
  *
  * @param away how far each place of the strip is from the border's colour
  * @param limit how far counts as having left it
+ * @param borders least depth of the frame along each side, mm; null where none was found
  */
 export function borderRowsOf(
   strip: BorderStrip,
   { sizeMm: [width, height] }: Pick<CardMap, 'sizeMm'>,
   away: Float32Array,
   limit: number,
+  borders: BySide<number> | null,
 ): Int32Array {
-  const [top, right, bottom, left] = [0, 2, 4, 6].map((part) =>
-    depthOf(strip, away, limit, part),
-  ) as [number, number, number, number];
+  const depthAt = (part: number, side: keyof BySide<number>) =>
+    Math.min(
+      depthOf(strip, away, limit, part, borders ? LEFT_BY_FRAME : LEFT_BY_ART),
+      borders?.[side] ?? Number.POSITIVE_INFINITY,
+    ) - MARGIN_MM;
+  const [top, right] = [depthAt(0, 'top'), depthAt(2, 'right')];
+  const [bottom, left] = [depthAt(4, 'bottom'), depthAt(6, 'left')];
   return Int32Array.from(strip.rays, ({ part, x, y, inX, inY }) => {
     const across = inX > 0 ? (left - x) / inX : (width - right - x) / inX;
     const down = inY > 0 ? (top - y) / inY : (height - bottom - y) / inY;
@@ -39,6 +49,7 @@ function depthOf(
   away: Float32Array,
   limit: number,
   part: number,
+  left: number,
 ): number {
   const deepest = firstMm + rows * stepMm;
   const depths: number[] = [];
@@ -50,5 +61,5 @@ function depthOf(
     while (row < rows && !((away[column * rows + row] as number) > limit)) row++;
     depths.push(firstMm + row * stepMm);
   });
-  return (depths.length > 0 ? quantileOf(depths, 0.125) : deepest) - MARGIN_MM;
+  return depths.length > 0 ? quantileOf(depths, left) : deepest;
 }

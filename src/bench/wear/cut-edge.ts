@@ -1,6 +1,6 @@
 import { quantileOf } from '../../maths/index.ts';
 import type { BorderStrip } from './border-strip.ts';
-import type { Ray } from './round-outline.ts';
+import type { SideEdge } from './moved-rays.ts';
 import { changeOf } from './tip-radius.ts';
 
 const OUTSIDE_MM = 0.1;
@@ -10,9 +10,6 @@ const FIRM_MM = 0.05;
 const [MOST_OUT_MM, MOST_IN_MM] = [0.04, 0.15];
 /** Share of the steepest change that an edge further in must have to be taken instead. */
 const STEEP = 0.6;
-
-/** How far the cut edge lies inside the given outline at both ends of a side, mm. */
-type SideEdge = readonly [start: number, end: number];
 
 /**
  * How far the cut edge lies inside the given outline along each of the four sides, top first and
@@ -26,27 +23,6 @@ export function cutEdgesOf(strip: BorderStrip): readonly SideEdge[] {
     const columns = strip.rays.flatMap((ray, column) => (ray.part === part ? [column] : []));
     const line = lineOf(columns.map((column) => [column, edgeDepthOf(strip, change, column)]));
     return [line(columns[0] as number), line(columns.at(-1) as number)];
-  });
-}
-
-/** The rays moved to the cut edge; at a tip it goes over from one side's end to the next's start. */
-export function movedTo(edges: readonly SideEdge[], rays: readonly Ray[]): readonly Ray[] {
-  const counts = new Float64Array(8);
-  for (const { part } of rays) counts[part] = (counts[part] as number) + 1;
-  let first = 0;
-  return rays.map((ray, i) => {
-    if (rays[i - 1]?.part !== ray.part) first = i;
-    const [start, end] = edges[ray.part >> 1] as SideEdge;
-    const next = (edges[((ray.part >> 1) + 1) % 4] as SideEdge)[0];
-    const [from, to] = ray.part % 2 === 0 ? [start, end] : [end, next];
-    const depth =
-      from + ((to - from) * (i - first)) / Math.max(1, (counts[ray.part] as number) - 1);
-    return {
-      ...ray,
-      x: ray.x + depth * ray.inX,
-      y: ray.y + depth * ray.inY,
-      width: ray.width - depth * ray.narrows,
-    };
   });
 }
 

@@ -24,7 +24,7 @@ export interface PlaceFeatures {
 const AROUND_MM = 15;
 /** Millimetres from column to column, near enough. */
 const ALONG_MM = 0.1;
-const UNREST_FROM_MM = 0.4;
+const UNREST_FROM_MM = 0.6;
 
 /** The unrolled border and what has been made of it. */
 export interface Seen {

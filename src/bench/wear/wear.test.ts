@@ -20,6 +20,8 @@ const CORNERS: Corners = [
   [60, 940],
 ];
 
+const BORDERS = { left: 4, right: 4, top: 4, bottom: 4 };
+
 interface Scene {
   readonly border?: Colour;
   readonly ground?: Colour;
@@ -99,7 +101,7 @@ function areaOf(worn: (place: Place) => boolean): number {
 }
 
 const mapAt = (corners: Corners) => cardMapOf(corners, SIZE, { k1: 0, width: 751, height: 1001 });
-const wear = (scene: Scene, corners = CORNERS) => wearOf(drawn(scene), mapAt(corners));
+const wear = (scene: Scene, corners = CORNERS) => wearOf(drawn(scene), mapAt(corners), BORDERS);
 const sure = (scene: Scene, corners = CORNERS) =>
   wear(scene, corners).defects.filter(({ p }) => p >= 0.5);
 

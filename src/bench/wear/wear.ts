@@ -1,13 +1,15 @@
 import { quantileOf } from '../../maths/index.ts';
 import type { Defect } from '../defects.ts';
+import type { BySide } from '../frame/sides.ts';
 import type { CardMap } from '../geometry/card-map.ts';
 import type { Picture } from '../picture.ts';
 import { borderColourOf } from './border-colour.ts';
 import { borderRowsOf } from './border-rows.ts';
 import { type BorderStrip, borderStripOf } from './border-strip.ts';
 import { cardWhiteOf } from './card-white.ts';
-import { cutEdgesOf, movedTo } from './cut-edge.ts';
+import { cutEdgesOf } from './cut-edge.ts';
 import { lostCardOf } from './lost-card.ts';
+import { movedTo, type SideEdge } from './moved-rays.ts';
 import { onPaleBorder } from './pale-border.ts';
 import { extentOf, type PlaceExtent } from './place-extent.ts';
 import { featuresOf, type PlaceFeatures, unrestOf } from './place-features.ts';
@@ -48,19 +50,23 @@ const LEAST_CONTRAST = 0.12;
  * colour towards white, or where it is itself nearly white to any other, more than is usual along
  * their side. Blind for a side that is worn along more than six tenths of its length at one depth.
  *
- * @param bordered false where no frame was found, so that art may reach the cut edge
+ * @param borders least depth of the frame along each side, mm; null where none was found, so that art
+ * may reach the cut edge
  */
-export function wearOf(picture: Picture, map: CardMap, bordered = true): Wear {
-  const tipRadiusMm = tipRadiusOf(picture, map);
-  const strip = alignedStripOf(picture, map, tipRadiusMm);
+export function wearOf(picture: Picture, map: CardMap, borders: BySide<number> | null): Wear {
+  const edges = cutEdgesOf(sidesOf(picture, map));
+  const tipRadiusMm = tipRadiusOf(picture, map, edges);
+  const strip = alignedStripOf(picture, map, edges, tipRadiusMm);
   const [border, white] = [borderColourOf(strip), cardWhiteOf(picture, map)];
-  const whiteness = onPaleBorder(strip, border, whitenessOf(strip, border, white));
+  const towards = whitenessOf(strip, border, white);
+  // Where art reaches the edge, a change of tone is more likely art.
+  const whiteness = borders ? onPaleBorder(strip, border, towards) : towards;
   const away = awayOf(whiteness);
   const limit = Math.max(AWAY, NOISE_SDS * noiseOf(strip, whiteness.share));
-  const borderRows = borderRowsOf(strip, map, away, limit);
+  const borderRows = borderRowsOf(strip, map, away, limit, borders);
   const excess = excessOf(strip, whiteness.share, usualOf(strip, whiteness.share));
   const cardUnrest = unrestOf({ strip, away, limit, borderRows });
-  const plain = bordered && cardUnrest < PLAIN;
+  const plain = borders !== null && cardUnrest < PLAIN;
   const defects = wornPlacesOf(strip, excess, borderRows).flatMap((place) => {
     const features = featuresOf(
       { strip, whiteness, excess, borderRows, away, limit, cardUnrest },
@@ -89,11 +95,21 @@ function awayOf({ share, rest }: Whiteness): Float32Array {
   return away;
 }
 
-/** The border unrolled from its cut edge, however the outline was a little off. */
-function alignedStripOf(picture: Picture, map: CardMap, radius: number): BorderStrip {
-  const coarse = raysOf(map.sizeMm, radius, REACH_MM, 4 * ALONG_MM);
+/** The sides unrolled near the given outline. */
+function sidesOf(picture: Picture, map: CardMap): BorderStrip {
+  const rays = raysOf(map.sizeMm, REACH_MM, REACH_MM, 4 * ALONG_MM);
   const nearEdge = { fromMm: -0.5, toMm: 0.6, stepMm: STEP_MM };
-  const edges = cutEdgesOf(borderStripOf(picture, map, coarse, nearEdge));
+  const sides = rays.filter(({ part }) => part % 2 === 0);
+  return borderStripOf(picture, map, sides, nearEdge);
+}
+
+/** The border unrolled from its cut edge, however the outline was a little off. */
+function alignedStripOf(
+  picture: Picture,
+  map: CardMap,
+  edges: readonly SideEdge[],
+  radius: number,
+): BorderStrip {
   const rays = movedTo(edges, raysOf(map.sizeMm, radius, REACH_MM, ALONG_MM));
   return borderStripOf(picture, map, rays, { fromMm: -0.8, toMm: 2.8, stepMm: STEP_MM });
 }
