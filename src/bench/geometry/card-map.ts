@@ -44,3 +44,18 @@ export function pixelOf(map: Projection, point: PointMm): PointPx {
 export function cardPointOf(map: CardMap, pixel: PointPx): PointMm {
   return carried(map.fromStraight, straightened(map.lens, pixel));
 }
+
+/** Pixels on a millimetre in the middle of the card. */
+export function pixelsPerMm(map: CardMap): number {
+  const [a, b, c, d] = turnOf(map);
+  return 1 / Math.sqrt(Math.abs(a * d - b * c));
+}
+
+/** How a step of one pixel right and one pixel down moves on the card's middle: mm in x, y, x, y. */
+export function turnOf(map: CardMap): readonly [number, number, number, number] {
+  const [x, y] = pixelOf(map, [map.sizeMm[0] / 2, map.sizeMm[1] / 2]);
+  const from = cardPointOf(map, [x, y]);
+  const right = cardPointOf(map, [x + 1, y]);
+  const down = cardPointOf(map, [x, y + 1]);
+  return [right[0] - from[0], right[1] - from[1], down[0] - from[0], down[1] - from[1]];
+}

@@ -26,23 +26,24 @@ export function edgesOf({ width, height, colours }: Reduced): Edges {
   const nx = new Float32Array(n);
   const ny = new Float32Array(n);
   const row = width * 3;
-  for (let y = 1; y < height - 1; y++)
+  const level = new Float64Array(row);
+  const change = new Float64Array(row);
+  for (let y = 1; y < height - 1; y++) {
+    for (let k = 0, i = y * row; k < row; k++, i++) {
+      const above = colours[i - row] as number;
+      const below = colours[i + row] as number;
+      level[k] = (3 * (above + below) + 10 * (colours[i] as number)) / 32;
+      change[k] = (below - above) / 32;
+    }
     for (let x = 1; x < width - 1; x++) {
       let xx = 0;
       let yy = 0;
       let xy = 0;
-      const first = (y * width + x) * 3;
-      for (let i = first; i < first + 3; i++) {
-        const a = colours[i - row - 3] as number;
-        const b = colours[i - row] as number;
-        const c = colours[i - row + 3] as number;
-        const d = colours[i - 3] as number;
-        const e = colours[i + 3] as number;
-        const f = colours[i + row - 3] as number;
-        const g = colours[i + row] as number;
-        const h = colours[i + row + 3] as number;
-        const gx = (3 * (c - a + h - f) + 10 * (e - d)) / 32;
-        const gy = (3 * (f - a + h - c) + 10 * (g - b)) / 32;
+      for (let k = 3 * x; k < 3 * x + 3; k++) {
+        const before = change[k - 3] as number;
+        const after = change[k + 3] as number;
+        const gx = (level[k + 3] as number) - (level[k - 3] as number);
+        const gy = 3 * (before + after) + 10 * (change[k] as number);
         xx += gx * gx;
         yy += gy * gy;
         xy += gx * gy;
@@ -55,6 +56,7 @@ export function edgesOf({ width, height, colours }: Reduced): Edges {
       nx[i] = Math.sqrt(Math.max(0, (1 + cosine) / 2));
       ny[i] = (xy < 0 ? -1 : 1) * Math.sqrt(Math.max(0, (1 - cosine) / 2));
     }
+  }
   return { width, height, steepness, nx, ny, weight: weightsOf(steepness) };
 }
 

@@ -157,11 +157,28 @@ export function runOf(edges: Edges, { nx, ny, c }: Line): Run {
   const sums = new Float32Array(2 * radius + 1);
   const x = (edges.width - 1) / 2 + c * nx;
   const y = (edges.height - 1) / 2 + c * ny;
+  const [from, to] = spanOf(edges, [x, y], [-ny, nx]);
   for (let i = 1; i < sums.length; i++) {
     const t = i - radius;
-    sums[i] = (sums[i - 1] as number) + supportAt(edges, x - t * ny, y + t * nx, nx, ny);
+    const isSeen = t >= from && t <= to;
+    const support = isSeen ? supportAt(edges, x - t * ny, y + t * nx, nx, ny) : 0;
+    sums[i] = (sums[i - 1] as number) + support;
   }
   return { start: -radius, sums };
+}
+
+/** First and last pixel along a line that lie in the picture or within two pixels of it. */
+function spanOf(
+  { width, height }: Edges,
+  [x, y]: readonly [number, number],
+  [dx, dy]: readonly [number, number],
+): readonly [number, number] {
+  const [left, right] = [(-2 - x) / dx, (width + 1 - x) / dx];
+  const [top, bottom] = [(-2 - y) / dy, (height + 1 - y) / dy];
+  return [
+    Math.max(Math.min(left, right), Math.min(top, bottom)),
+    Math.min(Math.max(left, right), Math.max(top, bottom)),
+  ];
 }
 
 /** Mean support between two places of a line, 0 to 1; 0 for a stretch below a pixel. */

@@ -1,8 +1,7 @@
 import { solveSymmetric } from '../../maths/index.ts';
-import { type CardMap, cardPointOf } from '../geometry/card-map.ts';
+import { type CardMap, cardPointOf, pixelsPerMm, turnOf } from '../geometry/card-map.ts';
 import { LUMINANCE, lightTable } from '../light/srgb.ts';
 import type { Picture } from '../picture.ts';
-import { pixelsPerMm, turnOf } from './grid.ts';
 import { CAMERA_MM, type PlaceMm } from './lighting.ts';
 import type { Ball } from './types.ts';
 

@@ -1,7 +1,6 @@
-import { type CardMap, pixelOf } from '../geometry/card-map.ts';
+import { type CardMap, pixelOf, turnOf } from '../geometry/card-map.ts';
 import { boxMeanOf } from '../surface/box-mean.ts';
 import { type CardSlopes, flattened } from './flattened.ts';
-import { turnOf } from './grid.ts';
 import { integrated } from './integrate.ts';
 import type { Slopes } from './slopes.ts';
 

@@ -1,8 +1,7 @@
-import type { CardMap } from '../geometry/card-map.ts';
+import { type CardMap, pixelsPerMm } from '../geometry/card-map.ts';
 import type { Candidate } from './candidates.ts';
 import { type DentFit, dentFit } from './dent-fit.ts';
 import { SHAPE, SHAPE_SIZE } from './dent-shape.ts';
-import { pixelsPerMm } from './grid.ts';
 import type { Lighting } from './lighting.ts';
 import { type Placed, windowAt } from './window.ts';
 

@@ -1,4 +1,4 @@
-import { type CardMap, cardPointOf, pixelOf } from '../geometry/card-map.ts';
+import { type CardMap, pixelsPerMm } from '../geometry/card-map.ts';
 import type { PointPx } from '../geometry/points.ts';
 import { LUMINANCE, lightTable } from '../light/srgb.ts';
 import type { Picture } from '../picture.ts';
@@ -40,21 +40,6 @@ export function gridOver(
     height: Math.max(1, Math.floor((bottom - top) / block)),
     perMm: scale / block,
   };
-}
-
-/** Pixels on a millimetre in the middle of the card. */
-export function pixelsPerMm(map: CardMap): number {
-  const [a, b, c, d] = turnOf(map);
-  return 1 / Math.sqrt(Math.abs(a * d - b * c));
-}
-
-/** How a step of one pixel right and one pixel down moves on the card's middle: mm in x, y, x, y. */
-export function turnOf(map: CardMap): readonly [number, number, number, number] {
-  const [x, y] = pixelOf(map, [map.sizeMm[0] / 2, map.sizeMm[1] / 2]);
-  const from = cardPointOf(map, [x, y]);
-  const right = cardPointOf(map, [x + 1, y]);
-  const down = cardPointOf(map, [x, y + 1]);
-  return [right[0] - from[0], right[1] - from[1], down[0] - from[0], down[1] - from[1]];
 }
 
 /** The pixel, with fractions, at the centre of a block. */

@@ -1,6 +1,6 @@
-import { type CardMap, cardPointOf } from '../geometry/card-map.ts';
+import { type CardMap, cardPointOf, turnOf } from '../geometry/card-map.ts';
 import { PICTURE_STRIDE, withGloss } from './gloss-normals.ts';
-import { centreOf, type Grid, turnOf } from './grid.ts';
+import { centreOf, type Grid } from './grid.ts';
 import { LAMP_STRIDE, type Lighting, lampsAt } from './lighting.ts';
 import { sdOf } from './noise.ts';
 import { solutionOf } from './woodham.ts';

@@ -16,35 +16,25 @@ function negative(values: Float32Array): Float32Array {
   return out;
 }
 
-/** The least over squares: along the rows, then along the columns as rows. */
+/** The least over squares, along the rows and then down the columns of a plane that is padded. */
 function leastOver({ width, height, values }: Plane, reach: number): Float32Array {
-  return leastAlong(leastAlong(values, width, reach), height, reach);
+  const wide = width + 2 * reach;
+  const padded = new Float32Array(wide * (height + 2 * reach)).fill(Number.POSITIVE_INFINITY);
+  for (let y = 0; y < height; y++)
+    padded.set(values.subarray(y * width, (y + 1) * width), (y + reach) * wide + reach);
+  for (const step of [1, wide]) takeLeast(padded, step, 2 * reach + 1);
+  const out = new Float32Array(values.length);
+  for (let y = 0; y < height; y++) out.set(padded.subarray(y * wide, y * wide + width), y * width);
+  return out;
 }
 
-/**
- * The least within `reach` along each row, rows and columns changed over: of each block of as many
- * pixels as the reach spans, the least up to a pixel and the least from it on (`vanherk:1992`).
- */
-function leastAlong(values: Float32Array, width: number, reach: number): Float32Array {
-  const height = values.length / width;
-  const span = 2 * reach + 1;
-  const padded = Math.ceil((width + 2 * reach) / span) * span;
-  const row = new Float32Array(padded).fill(Number.POSITIVE_INFINITY);
-  const upTo = new Float32Array(padded);
-  const fromOn = new Float32Array(padded);
-  const out = new Float32Array(values.length);
-  for (let y = 0; y < height; y++) {
-    row.set(values.subarray(y * width, (y + 1) * width), reach);
-    for (let first = 0; first < padded; first += span) {
-      let least = Number.POSITIVE_INFINITY;
-      for (let i = first; i < first + span; i++)
-        upTo[i] = least = Math.min(least, row[i] as number);
-      least = Number.POSITIVE_INFINITY;
-      for (let i = first + span - 1; i >= first; i--)
-        fromOn[i] = least = Math.min(least, row[i] as number);
-    }
-    for (let x = 0; x < width; x++)
-      out[x * height + y] = Math.min(fromOn[x] as number, upTo[x + span - 1] as number);
+/** Puts in each place the least of `span` places that lie `step` apart from it on, by doubling. */
+function takeLeast(values: Float32Array, step: number, span: number): void {
+  for (let taken = 1; taken < span; ) {
+    const more = Math.min(taken, span - taken);
+    const off = more * step;
+    for (let i = 0, j = off; j < values.length; i++, j++)
+      if ((values[j] as number) < (values[i] as number)) values[i] = values[j] as number;
+    taken += more;
   }
-  return out;
 }

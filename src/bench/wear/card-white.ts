@@ -14,7 +14,7 @@ export function cardWhiteOf(picture: Picture, map: CardMap): readonly number[] {
   const table = lightTable(picture);
   const [width, height] = map.sizeMm;
   const [red, green, blue] = LUMINANCE;
-  const seen: { readonly light: readonly number[]; readonly y: number }[] = [];
+  const lights: number[] = [];
   for (let i = 0; i < ACROSS; i++)
     for (let j = 0; j < DOWN; j++) {
       const [u, v] = pixelOf(map, [
@@ -25,15 +25,22 @@ export function cardWhiteOf(picture: Picture, map: CardMap): readonly number[] {
       const y = Math.round(v);
       if (x < 0 || y < 0 || x >= picture.width || y >= picture.height) continue;
       const at = 3 * (y * picture.width + x);
-      const r = table[picture.samples[at] as number] as number;
-      const g = table[picture.samples[at + 1] as number] as number;
-      const b = table[picture.samples[at + 2] as number] as number;
-      seen.push({ light: [r, g, b], y: r * red + g * green + b * blue });
+      for (let k = 0; k < 3; k++) lights.push(table[picture.samples[at + k] as number] as number);
     }
-  const pale = seen
-    .sort((a, b) => b.y - a.y)
-    .slice(Math.floor(FROM * seen.length), Math.ceil(TO * seen.length));
+  const luminance = Float64Array.from(
+    { length: lights.length / 3 },
+    (_, i) =>
+      (lights[3 * i] as number) * red +
+      (lights[3 * i + 1] as number) * green +
+      (lights[3 * i + 2] as number) * blue,
+  );
+  const byRank = luminance.slice().sort().reverse();
+  const most = byRank[Math.floor(FROM * byRank.length)] as number;
+  const least = byRank[Math.ceil(TO * byRank.length) - 1] as number;
+  const pale = [...luminance.keys()].filter(
+    (i) => (luminance[i] as number) >= least && (luminance[i] as number) <= most,
+  );
   return [0, 1, 2].map(
-    (k) => pale.reduce((sum, { light }) => sum + (light[k] as number), 0) / pale.length,
+    (k) => pale.reduce((sum, i) => sum + (lights[3 * i + k] as number), 0) / pale.length,
   );
 }

@@ -1,7 +1,7 @@
 import { quantileOf } from '../../maths/index.ts';
 import type { Defect } from '../defects.ts';
 import type { BySide } from '../frame/sides.ts';
-import type { CardMap } from '../geometry/card-map.ts';
+import { type CardMap, pixelsPerMm } from '../geometry/card-map.ts';
 import type { Picture } from '../picture.ts';
 import { borderColourOf } from './border-colour.ts';
 import { borderRowsOf } from './border-rows.ts';
@@ -34,7 +34,8 @@ export interface Wear {
 
 /** Depth about which the rays of a tip turn: deeper than wear goes. */
 const REACH_MM = 3.5;
-const STEP_MM = 0.05;
+/** Millimetres from row to row, and least pixels of the picture: more rows would see nothing more. */
+const [STEP_MM, STEP_PX] = [0.05, 0.4];
 const ALONG_MM = 0.1;
 /** Change of colour, as a share of the way to white, from which a place is not of the border's colour. */
 const AWAY = 0.12;
@@ -111,7 +112,8 @@ function alignedStripOf(
   radius: number,
 ): BorderStrip {
   const rays = movedTo(edges, raysOf(map.sizeMm, radius, REACH_MM, ALONG_MM));
-  return borderStripOf(picture, map, rays, { fromMm: -0.8, toMm: 2.8, stepMm: STEP_MM });
+  const stepMm = Math.max(STEP_MM, STEP_PX / pixelsPerMm(map));
+  return borderStripOf(picture, map, rays, { fromMm: -0.8, toMm: 2.8, stepMm });
 }
 
 function defectOf(
