@@ -35,5 +35,11 @@ export { PICTURE_MAKERS, type PublishedPicture, publishedPicture } from './pictu
 export { type PartPx, shownPicture, shownSamples } from './pictures/shown.ts';
 export { openPool, type Pool } from './pool.ts';
 export { noteRecent, type Recent, readRecent } from './recent.ts';
-export { answerTasks, Cancelled, openThread, type Thread } from './thread.ts';
+export {
+  answerTasks,
+  Cancelled,
+  MEASURING_ROOM_MB,
+  openThread,
+  type Thread,
+} from './thread.ts';
 export { type Pace, type Watch, watchFolder } from './watch.ts';

@@ -8,8 +8,12 @@ export interface Pool<Task, Answer> {
   close(): Promise<void>;
 }
 
-/** Opens up to `size` threads at a module that calls `answerTasks`, each when it is first needed. */
-export function openPool<Task, Answer>(entry: URL, size: number): Pool<Task, Answer> {
+/** Opens up to `size` threads as `openThread` does, each when it is first needed. */
+export function openPool<Task, Answer>(
+  entry: URL,
+  size: number,
+  roomMb?: number,
+): Pool<Task, Answer> {
   const all: Thread<Task, Answer>[] = [];
   const free: Thread<Task, Answer>[] = [];
   const waiting: ((thread: Thread<Task, Answer>) => void)[] = [];
@@ -17,7 +21,7 @@ export function openPool<Task, Answer>(entry: URL, size: number): Pool<Task, Ans
     const idle = free.pop();
     if (idle) return idle;
     if (all.length === size) return new Promise((done) => waiting.push(done));
-    const fresh = openThread<Task, Answer>(entry);
+    const fresh = openThread<Task, Answer>(entry, roomMb);
     all.push(fresh);
     return fresh;
   };

@@ -3,7 +3,7 @@
 /** @param {string} path below the compiled code */
 const built = (path) => new URL(`../../dist/${path}`, import.meta.url);
 
-const { openThread } = await import(built('host/index.js').href);
+const { MEASURING_ROOM_MB, openThread } = await import(built('host/index.js').href);
 
 const entry = built('cli/examine/measure-thread.js');
 const jobs = process.argv.slice(2).map((folder) => ({
@@ -11,8 +11,8 @@ const jobs = process.argv.slice(2).map((folder) => ({
   back: `${folder}/back.jpg`,
   ...{ cardMm: [63, 88], dpi: null, raking: [] },
 }));
-const threads = [openThread(entry), openThread(entry)];
-/** @param {(typeof threads)[number]} thread @param {readonly object[]} some */
+const threads = [1, 2].map(() => openThread(entry, MEASURING_ROOM_MB));
+/** @param {{ run(job: object): Promise<unknown>, close(): Promise<void> }} thread @param {readonly object[]} some */
 const inTurn = async (thread, some) => {
   for (const job of some) await thread.run(job);
 };

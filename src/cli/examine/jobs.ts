@@ -1,5 +1,5 @@
 import { availableParallelism } from 'node:os';
-import { openPool, type Pool } from '../../host/index.ts';
+import { MEASURING_ROOM_MB, openPool, type Pool } from '../../host/index.ts';
 import { type Job, jobOf } from './job.ts';
 
 /** Most threads, since each may hold a picture of its own with all that is made of it. */
@@ -13,7 +13,8 @@ export async function* answersTo(
   lines: AsyncIterable<string>,
   folder: string,
 ): AsyncGenerator<object> {
-  const pool = openPool<Job, object>(ENTRY, Math.min(MOST_THREADS, availableParallelism()));
+  const size = Math.min(MOST_THREADS, availableParallelism());
+  const pool = openPool<Job, object>(ENTRY, size, MEASURING_ROOM_MB);
   const pending: Promise<object>[] = [];
   try {
     for await (const line of lines) {

@@ -1,4 +1,4 @@
-import { openThread, type Thread } from '../../host/index.ts';
+import { MEASURING_ROOM_MB, openThread, type Thread } from '../../host/index.ts';
 import type { BenchReply, BenchTask } from './tasks.ts';
 
 /** Measures pictures in a thread of its own, one after the other. */
@@ -18,7 +18,7 @@ export function measurer(): Measurer {
   return {
     run: (task) => {
       const answer = last.then(() => {
-        thread ??= openThread<BenchTask, BenchReply>(entry);
+        thread ??= openThread<BenchTask, BenchReply>(entry, MEASURING_ROOM_MB);
         return thread.run(task);
       });
       last = answer.catch(() => undefined);
