@@ -129,7 +129,12 @@ function marksOf(
 ): Pick<FaceAnswer, 'defects' | 'limits' | 'tipRadiusMm' | 'rim'> {
   if (outline.sizeMm === null) return { defects: [], limits: [], tipRadiusMm: null, rim: null };
   const map = cardMapOf(outline.corners, outline.sizeMm, outline.lens);
-  const wear = wearOf(picture, map, frame && leastBordersOf(frame, outline.sizeMm));
+  const found = wearOf(picture, map, frame && leastBordersOf(frame, outline.sizeMm));
+  // Wear is told by the cut edge: along a wrong outline it is none.
+  const wear = {
+    ...found,
+    defects: found.defects.map((one) => ({ ...one, p: one.p * outline.p })),
+  };
   const known = knownOf(picture, copy);
   const lost = wear.defects.filter(({ wear: as, p }) => as === 'loss' && p >= 0.5);
   const still = stillMarksOf(picture, map, frame, known.dpi !== null);

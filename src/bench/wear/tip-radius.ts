@@ -30,11 +30,24 @@ export function tipRadiusOf(picture: Picture, map: CardMap, edges: readonly Side
   const strip = borderStripOf(picture, map, rays, window);
   const likeness = likenessOf(strip, changeOf(strip, 3));
   const scores = RADII.map((radius) => scoreOf(strip, likeness, radius));
-  const best = scores.indexOf(Math.max(...scores));
+  const best = peakOf(scores);
   const [before, here, after] = [best - 1, best, best + 1].map((i) => scores[i] ?? scores[best]);
   const bend = (before as number) - 2 * (here as number) + (after as number);
   const shift = bend < 0 ? ((before as number) - (after as number)) / (2 * bend) : 0;
   return (RADII[best] as number) + 0.1 * shift;
+}
+
+/**
+ * The highest peak, a radius counting less the larger it is: rounder tips than most cards have are
+ * more often the inner rim of wear. Judgement, no source.
+ */
+function peakOf(scores: readonly number[]): number {
+  const usual = (radius: number) => Math.exp(-0.5 * (Math.max(0, radius - 3.5) / 0.8) ** 2);
+  const weighed = scores.map((score, i) => score * usual(RADII[i] as number));
+  let best = weighed.indexOf(Math.max(...weighed));
+  while ((scores[best + 1] ?? 0) > (scores[best] as number)) best++;
+  while ((scores[best - 1] ?? 0) > (scores[best] as number)) best--;
+  return best;
 }
 
 /** How much the change of colour about each place of the tips is like that about the cut edge of the two sides. */

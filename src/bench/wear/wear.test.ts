@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { chance } from '../../maths/index.ts';
+import { faceAlong } from '../examine/face.ts';
 import { cardMapOf } from '../geometry/card-map.ts';
 import type { Corners } from '../geometry/points.ts';
 import { encodedOf } from '../light/srgb.ts';
+import { outlineByHand } from '../outline/by-hand.ts';
 import { type Picture, pictureOf } from '../picture.ts';
 import { wearOf } from './wear.ts';
 
@@ -28,6 +30,8 @@ interface Scene {
   readonly worn?: (place: Place) => boolean;
   /** Where card is missing. */
   readonly lost?: (place: Place) => boolean;
+  /** Light that is left of the ground 0.3 mm beside the card, where its shadow lies. */
+  readonly shadow?: number;
   readonly noise?: number;
   readonly mirrored?: boolean;
   readonly fall?: number;
@@ -44,6 +48,7 @@ function drawn({
   ground = [0.3, 0.22, 0.12],
   worn,
   lost,
+  shadow = 1,
   noise = 0.004,
   mirrored,
   fall = 0,
@@ -61,7 +66,9 @@ function drawn({
           (mirrored ? width - 1 - px : px) / PX_PER_MM - MARGIN_MM,
           (y + ((k >> 1) - 0.5) / 2) / PX_PER_MM - MARGIN_MM,
         ];
-        const colour = lost?.(place) ? ground : colourAt(place, border, ground, worn);
+        const dark = depthOf(place) > -0.3 ? shadow : 1;
+        const beside = ground.map((light) => dark * light) as unknown as Colour;
+        const colour = lost?.(place) ? ground : colourAt(place, border, beside, worn);
         for (const c of [0, 1, 2]) sum[c] = (sum[c] as number) + (colour[c] as number) / 4;
       }
       const light = 1 - (fall * y) / height;
@@ -129,6 +136,37 @@ describe('wear of corners and edges', () => {
       expect(Math.abs(wear({ ...(worn && { worn }) }).tipRadiusMm - RADIUS)).toBeLessThan(0.15);
   });
 
+  it('takes no shadow beside the card for its tips', () => {
+    // The shadow's outer rim is the steeper edge; measured 0.02 mm off, allowed 0.1.
+    const lid: Scene = { border: [0.3, 0.25, 0.2], ground: [0.8, 0.8, 0.8], shadow: 0.5 };
+    const seen = wear(lid);
+    expect(Math.abs(seen.tipRadiusMm - RADIUS)).toBeLessThan(0.1);
+    expect(seen.defects.filter(({ p }) => p >= 0.5)).toEqual([]);
+  });
+
+  it('believes wear no more than the outline along which it was seen', () => {
+    const picture = drawn({ worn: stretch });
+    const byHand = outlineByHand(picture, CORNERS, { sizeMm: SIZE, dpi: null });
+    const [sure, unsure] = [1, 0.6].map((p) =>
+      faceAlong(picture, { ...byHand, p }, { sizeMm: SIZE, dpi: null, raking: [] }).defects.find(
+        ({ kind }) => kind === 'edge-wear',
+      ),
+    );
+    expect(sure?.p).toBeGreaterThan(0.9);
+    expect(unsure?.p).toBeCloseTo(0.6 * (sure?.p ?? 0), 12);
+  });
+
+  it('asks for more where art may reach the cut edge', () => {
+    const spot = ([x, y]: Place) => Math.hypot(x - 0.35, y - 30) < 0.35;
+    const [framed, art] = [BORDERS, null].map((borders) =>
+      wearOf(drawn({ worn: (place) => tip(place) || spot(place) }), mapAt(CORNERS), borders)
+        .defects.filter(({ p }) => p >= 0.5)
+        .map(({ kind }) => kind),
+    );
+    expect(framed?.sort()).toEqual(['corner-wear', 'edge-wear']);
+    expect(art).toEqual(['corner-wear']);
+  });
+
   const grounds: readonly [string, Scene][] = [
     ['a dark ground', { ground: [0.01, 0.01, 0.01] }],
     ['a white ground', { ground: [0.8, 0.8, 0.8] }],
@@ -165,6 +203,9 @@ describe('wear of corners and edges', () => {
     // Cream lies so near to bare board that noise alone passes for another colour in places.
     const cream: Scene = { border: [0.6, 0.52, 0.33], noise: 0.014 };
     expect(sure({ ...cream, worn: tip }).map(({ kind }) => kind)).toEqual(['corner-wear']);
+    // A tip worn far along both sides: its bare board is not taken for the border's own colour.
+    const wide = ([x, y]: Place) => SIZE[0] - x + y < 6.5;
+    expect(sure({ ...cream, worn: wide }).map(({ kind }) => kind)).toEqual(['corner-wear']);
     expect(sure(cream)).toEqual([]);
   });
 

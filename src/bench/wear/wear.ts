@@ -132,7 +132,7 @@ function defectOf(
 }
 
 /**
- * Logistic regression (`cox:1958`) on planted wear and on what looked like it on unworn cards; the method page
+ * Logistic regression (`cox:1958`) on worn cards and on what looked like wear on others; the method page
  * says on which pictures.
  */
 function probabilityOf(
@@ -141,25 +141,25 @@ function probabilityOf(
   plain: boolean,
 ): number {
   const score =
-    -0.2 +
-    0.9 * Math.log(firmness / 10) +
-    0.65 * Math.log(areaMm2 / 0.3) -
-    1.8 * Math.min(tint, 1.5) -
-    5 * Math.sqrt(unrest) -
+    0.6 +
+    0.23 * Math.log(Math.min(firmness, 200) / 10) +
+    1.1 * Math.log(areaMm2 / 0.3) -
+    1.7 * Math.min(tint, 1.5) -
+    4.8 * Math.sqrt(unrest) -
     4.5 * overlap -
     (kind === 'edge-wear' ? 6.7 * Math.max(0, fills - 0.5) : 0) -
-    (areaMm2 < SLIVER_MM * lengthMm ? THIN : 0) -
-    (!plain && areaMm2 < ART_MM2 ? ON_ART : 0) +
-    3.3 * plateau;
+    (areaMm2 < SLIVER_MM * lengthMm ? 3.8 : 0) +
+    3.3 * Math.min(plateau, 1) -
+    (plain ? 0 : 1.3 + 2.4 * Math.min(tint, 1.5) + (areaMm2 < SPOT_MM2 ? 3 : 0));
   return 1 / (1 + Math.exp(-score));
 }
 
 /** What is thinner on average is the edge's own blur, or its side face. */
 const LEAST_DEPTH_MM = 0.08;
-/** Log odds less for a place that is thinner all along: a tip of another radius, a lit side face. Judgement, no source. */
-const [SLIVER_MM, THIN] = [0.13, 4];
-/** Log odds less for a place so small where art reaches the cut edge. Judgement, no source. */
-const [ART_MM2, ON_ART] = [0.5, 4];
+/** What is thinner all along may be a tip of another radius, or a lit side face. */
+const SLIVER_MM = 0.13;
+/** So small a place is a spot of the art where that reaches the cut edge. */
+const SPOT_MM2 = 0.5;
 
 /** A worn square is seen once it spans the blur beside the edge and stands out five times. */
 function limitOf(strip: BorderStrip, contrast: Float32Array, excess: Excess): number | null {
