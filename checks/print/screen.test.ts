@@ -75,6 +75,18 @@ describe('lines drawn crosswise as finely as a screen', () => {
   });
 });
 
+describe('pale prints', () => {
+  it.each([
+    [21, 'stochastic'],
+    [22, 'continuous'],
+  ] as const)('tell scattered dots from none, seed %d, %s', (seed, process) => {
+    const sky = art('sky', seed);
+    const pale: Print['art'] = (x, y) => sky(x, y).map((cover) => cover / 4);
+    const { found } = measured(seed, process, { art: pale, blurPx: 1.1, noise: 2.5 });
+    expect(found.process).toBe(process);
+  });
+});
+
 describe('prints without a screen show none', () => {
   it.each([
     ['stochastic', 11, 'sky'],

@@ -1,5 +1,5 @@
 import type { Candidate } from './candidates.ts';
-import type { Densities, InkName } from './inks.ts';
+import { areOfOneInk, type Densities, type InkName } from './inks.ts';
 import { stepsApart } from './peaks.ts';
 import { TILE } from './spectrum.ts';
 
@@ -37,7 +37,7 @@ export function chooseScreens(candidates: readonly Candidate[], low: number): re
       one.lesser > LEAST &&
       Math.min(...one.colour) > BRIGHTENS &&
       !candidates.some((other) =>
-        other.frequency < low ? isDrawn(one, other) : isMultiple(one, other),
+        other.frequency < low ? isDrawn(one, other) : isMultiple(one, other) || isGhost(one, other),
       ),
   );
   let best: readonly Chosen[] = [];
@@ -60,6 +60,11 @@ function isDrawn(one: Candidate, coarse: Candidate): boolean {
 function isMultiple(one: Candidate, base: Candidate): boolean {
   const share = base.ink === one.ink ? 0.02 : 0.3;
   return base.lesser > share * one.lesser && isCombination(one, base, 1.2);
+}
+
+/** Whether a peak is a faint pattern that a screen of the same ink makes with the grid of plate or scan. */
+function isGhost(one: Candidate, screen: Candidate): boolean {
+  return one.power < 0.05 * screen.power && areOfOneInk(one.colour, screen.colour);
 }
 
 /** Whether a frequency is a whole combination of the two directions of a lattice, in steps of the spectrum. */
@@ -92,7 +97,7 @@ function assigned(candidates: readonly Candidate[]): readonly Chosen[] {
 
 function worthOf(chosen: readonly Chosen[]): number {
   return chosen.reduce(
-    (sum, { ink, peak }) => sum + Math.log(peak.lesser / 10) - misfit(peak.colour, ink),
+    (sum, { ink, peak }) => sum + Math.log(peak.lesser / 10) - Math.log1p(misfit(peak.colour, ink)),
     0,
   );
 }
@@ -108,7 +113,8 @@ export function misfit(colour: Densities, ink: InkName): number {
   if (ink === 'black') return (saturation / 0.1) ** 2;
   const hue = (Math.atan2(Math.sqrt(3) * (g - b), 2 * r - g - b) * 180) / Math.PI;
   const turn = ((hue - (HUES[ink as keyof typeof HUES] ?? 0) + 540) % 360) - 180;
-  return (turn / 25) ** 2 + (Math.max(0, 0.28 - saturation) / 0.15) ** 2;
+  const grey = Math.max(0, 0.28 - saturation);
+  return ((turn / 25) * (1 - grey / 0.28)) ** 2 + (grey / 0.15) ** 2;
 }
 
 /** Where ordinary inks lie on the wheel of what they take from red (0), green (120), blue (240). */

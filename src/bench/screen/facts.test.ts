@@ -45,6 +45,15 @@ describe('a scanned screen shows at the frequency that its ruling and the scan g
     },
   );
 
+  it.each([0.4, 1.1, 45, 88.9, 89.6])(
+    'finds a screen at %d degrees, along the grid or not',
+    (angle) => {
+      const { screens } = measured(1200 / 123.4, angle, 1200);
+      expect(screens).toHaveLength(1);
+      expect(Math.abs((screens[0]?.angleDeg as number) - angle)).toBeLessThan(0.15);
+    },
+  );
+
   it.each(facts.scanned_screen_frequency.cases.filter(({ dpi }) => dpi < 800))(
     'refuses $dpi dpi',
     ({ lpi, dpi, angle, ...one }) => {

@@ -25,6 +25,14 @@ export function nameOf(colour: Densities): Exclude<InkName, 'unknown'> {
   return CHROMATIC[colour.indexOf(Math.max(...colour))] as (typeof CHROMATIC)[number];
 }
 
+/** How far apart the colours of two inks lie at least. Judgement, no source. */
+const ONE_INK = 0.1;
+
+/** Whether two colours are so near that one ink may show both. */
+export function areOfOneInk(a: Densities, b: Densities): boolean {
+  return Math.hypot(...a.map((density, c) => density - (b[c] as number))) < ONE_INK;
+}
+
 /** The vector of length 1 in the same direction. */
 export function unit(vector: readonly [number, number, number]): Densities {
   const length = Math.hypot(...vector);

@@ -69,7 +69,7 @@ export function peaksIn(view: InkView, low: number, high: number, least: number)
   const [from, to] = [low * TILE, high * TILE];
   const { excess, power } = view;
   for (let v = 0; v <= to; v++)
-    for (let u = 1; u <= to; u++) {
+    for (let u = 0; u <= to; u++) {
       const distance = Math.hypot(u, v);
       if (distance < from || distance > to) continue;
       const first = binAt(u, -v);

@@ -1,11 +1,11 @@
 import type { Picture } from '../picture.ts';
 import { type Candidate, separate } from './candidates.ts';
 import { type Chosen, chooseScreens } from './choose.ts';
-import type { InkName } from './inks.ts';
+import { areOfOneInk, type InkName } from './inks.ts';
+import { meanOf, type OverPaper, overPaper, unscreenedShare } from './over-paper.ts';
 import { rosetteIn } from './rosette.ts';
 import { spectrumOf, TILE } from './spectrum.ts';
 import { strengthOf, textureOf } from './strength.ts';
-import { unscreenedShare } from './unscreened.ts';
 
 /** The screen of one ink. */
 export interface InkScreen {
@@ -51,8 +51,14 @@ const PIXELS_A_LINE = 4;
 /** Share of other colours from which a lone lattice is drawn: one-ink prints had 0.04 at most. Judgement. */
 const OTHER_COLOURS = 0.05;
 
-/** Texture from which dots count as scattered. Judgement, measured on invented prints. */
-const SCATTERED = 0.05;
+/**
+ * Texture over the root of the mean density from which dots count as scattered: dots that fall
+ * anywhere vary as their mean does. Judgement: continuous prints had 0.045 at most, dots 0.17 at least.
+ */
+const SCATTERED = 0.09;
+
+/** Mean density below which a piece is bare paper and noise. Judgement, no source. */
+const BARE = 0.02;
 
 /**
  * Tells the print process from a scan: the spectra of the densities, separated into inks, show for
@@ -73,7 +79,10 @@ export function printProcessOf(
   const { candidates, views } = separate(spectrum, COARSEST / perInch, high / perInch);
   const texture = textureOf(spectrum, RULINGS[0] / perInch, high / perInch);
   const chosen = chooseScreens(candidates, RULINGS[0] / perInch);
-  const found = isHalftone(picture, chosen, texture) ? chosen : [];
+  const over = overPaper(picture);
+  const isScattered = texture > SCATTERED * Math.sqrt(Math.max(BARE, meanOf(over)));
+  const screened = ofSeveralInks(chosen) ? chosen : strongestOf(chosen);
+  const found = isHalftone(over, screened, isScattered) ? screened : [];
   const screens = found.map(({ ink, peak }) => ({
     ink,
     lpi: peak.frequency * perInch,
@@ -81,7 +90,7 @@ export function printProcessOf(
     strength: strengthOf(spectrum, peak),
   }));
   return {
-    process: found.length > 0 ? 'halftone' : texture > SCATTERED ? 'stochastic' : 'continuous',
+    process: found.length > 0 ? 'halftone' : isScattered ? 'stochastic' : 'continuous',
     screens: screens.sort((a, b) => b.strength - a.strength),
     rosette: rosetteIn(found, views),
     texture,
@@ -90,20 +99,35 @@ export function printProcessOf(
 }
 
 /**
+ * Feeble lattices of one colour are what one ink drew: several inks show several colours, or, where
+ * compression left them grey, two lattices that are plain by themselves.
+ */
+function ofSeveralInks(chosen: readonly Chosen[]): boolean {
+  if (chosen.filter(({ peak }) => isPlain(peak)).length > 1) return true;
+  return chosen.some(({ peak: { colour } }) =>
+    chosen.some(({ peak }) => !areOfOneInk(colour, peak.colour)),
+  );
+}
+
+function strongestOf(chosen: readonly Chosen[]): readonly Chosen[] {
+  return [...chosen].sort((a, b) => b.peak.power - a.peak.power).slice(0, 1);
+}
+
+/**
  * A screen alone must be plainer than one among several, and of the only ink there is: lines may be
  * drawn crosswise too, beside colours that no screen makes.
  */
-function isHalftone(picture: Picture, chosen: readonly Chosen[], texture: number): boolean {
+function isHalftone(over: OverPaper, chosen: readonly Chosen[], isScattered: boolean): boolean {
   const [first, second] = chosen;
   if (first === undefined) return false;
   if (second !== undefined) return true;
   return (
-    isPlain(first.peak, texture) && unscreenedShare(picture, first.peak.colour) < OTHER_COLOURS
+    !isScattered && isPlain(first.peak) && unscreenedShare(over, first.peak.colour) < OTHER_COLOURS
   );
 }
 
-function isPlain(peak: Candidate, texture: number): boolean {
-  return peak.lesser > 300 && peak.greater < 2 * peak.lesser && texture < SCATTERED;
+function isPlain(peak: Candidate): boolean {
+  return peak.lesser > 300 && peak.greater < 2 * peak.lesser;
 }
 
 const NO_DPI =

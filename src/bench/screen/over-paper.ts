@@ -7,11 +7,11 @@ import type { Densities } from './inks.ts';
 const SQUARE = 16;
 const STEP = 40;
 
-/**
- * Share of a print's densities over its lightest places that are of another colour than one ink, 0 to 1.
- * A press screens all its inks; colours beside a single lattice were laid down without one.
- */
-export function unscreenedShare(picture: Picture, ink: Densities): number {
+/** Mean densities in red, green and blue over the lightest places, of squares spread over a print. */
+export type OverPaper = readonly (readonly number[])[];
+
+/** What lies on the paper: the squares' densities over those of the lightest fiftieth of them. */
+export function overPaper(picture: Picture): OverPaper {
   const squares = squaresOf(picture);
   const lightest = [0, 1, 2].map((c) =>
     quantileOf(
@@ -19,11 +19,28 @@ export function unscreenedShare(picture: Picture, ink: Densities): number {
       0.02,
     ),
   );
+  return squares.map((square) =>
+    square.map((density, c) => Math.max(0, density - (lightest[c] as number))),
+  );
+}
+
+/** Mean density on the paper, over the three channels. */
+export function meanOf(over: OverPaper): number {
+  return (
+    over.reduce((sum, [r, g, b]) => sum + (r as number) + (g as number) + (b as number), 0) /
+    (3 * over.length)
+  );
+}
+
+/**
+ * Share of the densities on the paper that are of another colour than one ink, 0 to 1. A press
+ * screens all its inks; colours beside a single lattice were laid down without one.
+ */
+export function unscreenedShare(over: OverPaper, ink: Densities): number {
   let [all, left] = [1e-12, 0];
-  for (const square of squares) {
-    const over = square.map((density, c) => Math.max(0, density - (lightest[c] as number)));
-    const size = over.reduce((sum, density) => sum + density * density, 0);
-    const along = over.reduce((sum, density, c) => sum + density * (ink[c] as number), 0);
+  for (const square of over) {
+    const size = square.reduce((sum, density) => sum + density * density, 0);
+    const along = square.reduce((sum, density, c) => sum + density * (ink[c] as number), 0);
     all += size;
     left += size - along * along;
   }
