@@ -63,6 +63,7 @@ describe('lines drawn crosswise as finely as a screen', () => {
     [11, 120, [0.8, 0.1, 0.1, 0]],
     [12, 120, [0.1, 0.7, 0.2, 0.1]],
     [11, 150, [0.8, 0.1, 0.1, 0]],
+    [61, 180, [0, 0, 0, 0.9]],
   ] as const)('are no halftone beside other colours, seed %d, %d an inch', (seed, lpi, ink) => {
     const { found } = measured(seed, 'continuous', { art: crossed(seed, lpi, ink) });
     expect(found.process).toBe('continuous');

@@ -58,13 +58,15 @@ function isDrawn(one: Candidate, coarse: Candidate): boolean {
 
 /** Whether a peak is a finer one of the lattice of the same ink's screen, or of a much stronger one's. */
 function isMultiple(one: Candidate, base: Candidate): boolean {
-  const share = base.ink === one.ink ? 0.02 : 0.3;
-  return base.lesser > share * one.lesser && isCombination(one, base, 1.2);
+  const stands =
+    base.ink === one.ink ? base.power > 0.1 * one.power : base.lesser > 0.3 * one.lesser;
+  return stands && isCombination(one, base, 1.2);
 }
 
 /** Whether a peak is a faint pattern that a screen of the same ink makes with the grid of plate or scan. */
 function isGhost(one: Candidate, screen: Candidate): boolean {
-  return one.power < 0.05 * screen.power && areOfOneInk(one.colour, screen.colour);
+  const isFaint = one.lesser < 100 && one.power < 0.05 * screen.power;
+  return isFaint && areOfOneInk(one.colour, screen.colour);
 }
 
 /** Whether a frequency is a whole combination of the two directions of a lattice, in steps of the spectrum. */

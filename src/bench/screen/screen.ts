@@ -52,6 +52,12 @@ const PIXELS_A_LINE = 4;
 const OTHER_COLOURS = 0.05;
 
 /**
+ * How plain a second screen is at least, as a share of the plainest. Judgement: 0.06 at least in
+ * invented prints, 0.01 at most beside lines drawn crosswise.
+ */
+const ALIKE = 0.02;
+
+/**
  * Texture over the root of the mean density from which dots count as scattered: dots that fall
  * anywhere vary as their mean does. Judgement: continuous prints had 0.045 at most, dots 0.17 at least.
  */
@@ -81,7 +87,7 @@ export function printProcessOf(
   const chosen = chooseScreens(candidates, RULINGS[0] / perInch);
   const over = overPaper(picture);
   const isScattered = texture > SCATTERED * Math.sqrt(Math.max(BARE, meanOf(over)));
-  const screened = ofSeveralInks(chosen) ? chosen : strongestOf(chosen);
+  const screened = areOfSeveralInks(chosen) ? chosen : strongestOf(chosen);
   const found = isHalftone(over, screened, isScattered) ? screened : [];
   const screens = found.map(({ ink, peak }) => ({
     ink,
@@ -99,13 +105,15 @@ export function printProcessOf(
 }
 
 /**
- * Feeble lattices of one colour are what one ink drew: several inks show several colours, or, where
- * compression left them grey, two lattices that are plain by themselves.
+ * Whether lattices are of several inks: nearly as plain as each other, since a press prints all its
+ * inks, and of several colours or, where compression left them grey, plain by themselves.
  */
-function ofSeveralInks(chosen: readonly Chosen[]): boolean {
-  if (chosen.filter(({ peak }) => isPlain(peak)).length > 1) return true;
-  return chosen.some(({ peak: { colour } }) =>
-    chosen.some(({ peak }) => !areOfOneInk(colour, peak.colour)),
+function areOfSeveralInks(chosen: readonly Chosen[]): boolean {
+  const most = Math.max(...chosen.map(({ peak }) => peak.lesser));
+  const alike = chosen.map(({ peak }) => peak).filter(({ lesser }) => lesser > ALIKE * most);
+  return (
+    alike.filter(isPlain).length > 1 ||
+    alike.some((one) => alike.some((other) => !areOfOneInk(one.colour, other.colour)))
   );
 }
 
