@@ -11,10 +11,15 @@ export interface Choice {
   readonly score: number;
   readonly tips: readonly number[];
   readonly sides: readonly number[];
+  /** Of each side, what speaks for another edge along it further out. */
+  readonly beyond: readonly number[];
   readonly misfit: number;
 }
 
 const GUESSES_A_SIDE = 7;
+/** Combinations of guesses whose shape is looked at, and choices kept, of each figure. */
+const COMBINATIONS = 48;
+const A_FIGURE = 6;
 const REACH_MM = 9;
 const LONG_MM = 88;
 const COARSE_SD = 0.014;
@@ -26,28 +31,68 @@ const TIP_WEIGHT = 0.7;
  */
 const OUTWARD = 3;
 
+/**
+ * What a side loses by an edge along the whole of it further out, in each ranking: such a side may be
+ * a frame's, or lie in a sleeve. Judgement, no source.
+ */
+const AGAINST_BEYOND = [0, 1.2] as const;
+
+/** Choices made fine at most, of each ranking. */
+const MOST_CHOICES = [5, 2] as const;
+
+/** Millimetres within which a side face or a shadow lies outside of the card's own edge. */
+const FACE_MM = 1.5;
+
+interface Known {
+  readonly aspect: number | null;
+  readonly longMm: number | null;
+}
+
 type Stretch = readonly [number, number, number, number];
 
-/** The best ways to choose each side of a figure among the edges within 9 mm of it. */
-export function choicesNear(
+/** The best ways to choose each side of a figure among the edges within 9 mm of it, by each ranking. */
+function choicesNear(
   reduced: Reduced,
   edges: Edges,
   quad: Quad,
-  aspect: number | null,
-  longMm: number | null,
-  count: number,
-): readonly Choice[] {
+  { aspect, longMm }: Known,
+): readonly (readonly Choice[])[] {
   const perMm = perMmOf(quad.corners, longMm);
   const guesses = [0, 1, 2, 3].map((i) =>
-    sideGuesses(reduced, edges, stretchOf(quad.corners, i), REACH_MM * perMm, GUESSES_A_SIDE),
+    sideGuesses(reduced, edges, stretchOf(quad.corners, i), {
+      reach: REACH_MM * perMm,
+      face: FACE_MM * perMm,
+      count: GUESSES_A_SIDE,
+    }),
   );
-  if (guesses.some((of) => of.length === 0)) return [];
+  if (guesses.some((of) => of.length === 0)) return AGAINST_BEYOND.map(() => []);
   const lines = guesses.map((of, i) => of.map((guess) => shifted(quad.corners, i, guess)));
   const tips = tipsOf(reduced, edges, lines, perMm);
-  const found: Choice[] = [];
   const half = Math.hypot(reduced.width, reduced.height) / 2;
-  eachCombination(guesses, tips, acrossOf(quad.corners), (score, a, b, c, d) => {
-    if (found.length === count * 8) {
+  return AGAINST_BEYOND.map((against) =>
+    bestCombinations(guesses, tips, acrossOf(quad.corners), against)
+      .map((choice) => {
+        const { misfit } = poseOf(
+          choice.corners.map((v) => v / half),
+          aspect,
+          COARSE_SD,
+        );
+        return { ...choice, misfit, score: choice.score - Math.min(misfit, 40) / 8 };
+      })
+      .sort((a, b) => b.score - a.score)
+      .slice(0, A_FIGURE),
+  );
+}
+
+function bestCombinations(
+  guesses: readonly (readonly SideGuess[])[],
+  tips: Tips,
+  across: readonly [number, number],
+  against: number,
+): readonly Choice[] {
+  const found: Choice[] = [];
+  eachCombination(guesses, tips, across, against, (score, a, b, c, d) => {
+    if (found.length === COMBINATIONS) {
       const last = found[found.length - 1] as Choice;
       if (score <= last.score) return;
       found.pop();
@@ -56,17 +101,7 @@ export function choicesNear(
     const at = found.findIndex((other) => other.score < score);
     found.splice(at < 0 ? found.length : at, 0, choice);
   });
-  return found
-    .map((choice) => {
-      const { misfit } = poseOf(
-        choice.corners.map((v) => v / half),
-        aspect,
-        COARSE_SD,
-      );
-      return { ...choice, misfit, score: choice.score - Math.min(misfit, 40) / 8 };
-    })
-    .sort((a, b) => b.score - a.score)
-    .slice(0, count);
+  return found;
 }
 
 function choiceOf(
@@ -85,7 +120,8 @@ function choiceOf(
     round[j] = tips.round[at] as number;
   }
   const sides = pick.map((of, i) => guesses[i]?.[of]?.evidence ?? 0);
-  return { corners, score, tips: round, sides, misfit: 0 };
+  const beyond = pick.map((of, i) => guesses[i]?.[of]?.beyond ?? 0);
+  return { corners, score, tips: round, sides, beyond, misfit: 0 };
 }
 
 interface Tips {
@@ -125,13 +161,16 @@ function eachCombination(
   guesses: readonly (readonly SideGuess[])[],
   tips: Tips,
   across: readonly [number, number],
+  against: number,
   visit: (score: number, a: number, b: number, c: number, d: number) => void,
 ): void {
   const [n0, n1, n2, n3] = guesses.map((of) => of.length) as [number, number, number, number];
   const worth = guesses.map((of, i) =>
     of.map(
-      ({ evidence, from, to }) =>
-        Math.log(0.1 + evidence) + (OUTWARD * (from + to)) / 2 / (across[i % 2] as number),
+      ({ evidence, beyond, from, to }) =>
+        Math.log(0.1 + evidence) -
+        against * beyond +
+        (OUTWARD * (from + to)) / 2 / (across[i % 2] as number),
     ),
   );
   const value = (i: number, a: number, b: number) =>
@@ -194,20 +233,27 @@ export function withTips(reduced: Reduced, edges: Edges, quad: Quad, longMm: num
   return { corners: p, score };
 }
 
-/** The choices near each of the figures, those that lie apart, the best first. */
+/** The choices near each of the figures, the best first, by each ranking. */
 export function choicesOf(
   reduced: Reduced,
   edges: Edges,
   quads: readonly Quad[],
-  known: { readonly aspect: number | null; readonly longMm: number | null },
-  count: number,
-): readonly Choice[] {
-  const all = quads
-    .flatMap((quad) => choicesNear(reduced, edges, quad, known.aspect, known.longMm, 6))
-    .sort((a, b) => b.score - a.score);
+  known: Known,
+): readonly (readonly Choice[])[] {
+  const near = quads.map((quad) => choicesNear(reduced, edges, quad, known));
+  return MOST_CHOICES.map((most, ranking) =>
+    apart(
+      near.flatMap((of) => of[ranking] as readonly Choice[]).sort((a, b) => b.score - a.score),
+      most,
+    ),
+  );
+}
+
+/** The first of the choices that lie apart from each other. */
+export function apart(choices: readonly Choice[], most: number): readonly Choice[] {
   const kept: Choice[] = [];
-  for (const choice of all) {
-    if (kept.length === count) break;
+  for (const choice of choices) {
+    if (kept.length === most) break;
     if (kept.every((other) => distance(choice.corners, other.corners) > 3)) kept.push(choice);
   }
   return kept;

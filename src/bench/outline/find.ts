@@ -1,8 +1,8 @@
 import { type Corners, distanceBetween, type PointPx } from '../geometry/points.ts';
 import type { Picture } from '../picture.ts';
 import { fineOutline, firstCorner, outlineOf } from './answer.ts';
-import { beliefOf } from './belief.ts';
-import { type Choice, choicesOf, withTips } from './choice.ts';
+import { amongRivals, beliefOf } from './belief.ts';
+import { apart, type Choice, choicesOf, withTips } from './choice.ts';
 import { isCutOff } from './cut-off.ts';
 import { type Edges, edgesOf } from './edges.ts';
 import { seenCorners } from './figure.ts';
@@ -17,7 +17,6 @@ const LINES = 70;
 const QUADS = 160;
 const FAMILIES = 6;
 const APART = 20;
-const MOST_HYPOTHESES = 5;
 
 /**
  * Where the card lies in a picture: outlines ranked by how likely each is, with the doubt about
@@ -33,16 +32,11 @@ export function findOutline(picture: Picture, known: OutlineKnown): OutlineAnswe
     withTips(reduced, edges, quad, longMm),
   );
   const families = familiesOf(quads.sort((a, b) => b.score - a.score));
-  const choices = choicesOf(reduced, edges, families, { aspect, longMm }, MOST_HYPOTHESES);
-  const found = hypothesesOf(picture, reduced, choices, known);
-  const hypotheses = found
-    .sort((a, b) => b.outline.p - a.outline.p)
-    .filter(
-      ({ outline }, i) =>
-        !found
-          .slice(0, i)
-          .some((better) => distance(flat(better.outline), flat(outline)) < 2 * reduced.factor),
-    );
+  const near = choicesOf(reduced, edges, families, { aspect, longMm }).flatMap((ranked) =>
+    ranked.filter((choice) => isNear(choice, ranked[0] as Choice)),
+  );
+  const found = hypothesesOf(picture, reduced, apart(near, near.length), known);
+  const hypotheses = weighed(distinct(found, 2 * reduced.factor));
   return {
     hypotheses: hypotheses.map(({ outline }) => outline),
     trouble: troubleIn(picture, reduced, { edges, lines }, hypotheses),
@@ -69,6 +63,31 @@ function troubleIn(
   });
 }
 
+/** The hypotheses that lie so many pixels apart, the likeliest first. */
+function distinct(found: readonly Hypothesis[], pixels: number): readonly Hypothesis[] {
+  const kept: Hypothesis[] = [];
+  for (const one of [...found].sort((a, b) => b.outline.p - a.outline.p))
+    if (kept.every(({ outline }) => distance(flat(outline), flat(one.outline)) >= pixels))
+      kept.push(one);
+  return kept;
+}
+
+/** Of outlines about one place only one can be right: their probabilities weighed together. */
+function weighed(found: readonly Hypothesis[]): readonly Hypothesis[] {
+  return found
+    .map((own) => {
+      const rivals = found.filter(
+        (other) => other !== own && !lieApart(flat(own.outline), flat(other.outline)),
+      );
+      const p = amongRivals(
+        own.outline.p,
+        rivals.map(({ outline }) => outline.p),
+      );
+      return { ...own, outline: { ...own.outline, p } };
+    })
+    .sort((a, b) => b.outline.p - a.outline.p);
+}
+
 interface Hypothesis {
   readonly outline: Outline;
   readonly choice: Choice;
@@ -85,7 +104,7 @@ function isNear(choice: Choice, best: Choice): boolean {
   return off < NEAR_SCORE || (off < BESIDE_SCORE && lieApart(choice.corners, best.corners));
 }
 
-/** The choices near the best made fine, the best first, but for those that what is found answers. */
+/** Choices made fine, but for those that what is found answers. */
 function hypothesesOf(
   picture: Picture,
   reduced: Reduced,
@@ -94,7 +113,6 @@ function hypothesesOf(
 ): Hypothesis[] {
   const found: Hypothesis[] = [];
   for (const choice of choices) {
-    if (!isNear(choice, choices[0] as Choice)) continue;
     const corners = cornersOf(choice, reduced);
     const isAnswered = ({ outline, choice: other }: Hypothesis) =>
       (outline.p >= 0.5 && distance(flat(outline), flat({ corners })) < SAME * reduced.factor) ||

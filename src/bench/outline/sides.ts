@@ -9,6 +9,15 @@ export interface SideGuess {
   readonly to: number;
   /** How far it stands out, 0 to 1: by the share of its length, or taken together if faint. */
   readonly evidence: number;
+  /** The most evidence of another guess that lies further out, clear of a side face. */
+  readonly beyond: number;
+}
+
+/** Pixels to both sides within which guesses are sought, pixels of a side face, guesses at most. */
+interface SideTerms {
+  readonly reach: number;
+  readonly face: number;
+  readonly count: number;
 }
 
 const ALONG = 96;
@@ -21,55 +30,103 @@ const Z_SURE = 24;
 const FAINTEST = 0.0015 ** 2;
 const LEAST_EVIDENCE = 0.03;
 
-/** Change of three colours, its energy, and the most support within a pixel across. */
-const SEEN = 5;
+/**
+ * Grain is the logarithm of how steeply the colour changes; what it is on both sides of a place is
+ * its mean over these pixels, clear of the edge itself. Judgement, no source.
+ */
+const GRAIN_FROM = 2;
+const GRAIN_TO = 6;
+const LEAST_GRAIN = 0.001;
+
+/** Neighbours share their grain, so that more is asked of it than of colours. Judgement, no source. */
+const GRAIN_Z_NOTHING = 10;
+const GRAIN_Z_SURE = 40;
+
+/** Change of three colours, its energy, the most support within a pixel across, change of grain, its energy. */
+const SEEN = 7;
 
 const colours = new Float32Array(ALONG * MOST_ACROSS * 3);
 const support = new Float32Array(ALONG * MOST_ACROSS);
+const grain = new Float32Array(ALONG * MOST_ACROSS);
 /** What is seen at each offset, summed over the places along the stretch before each. */
 const before = new Float64Array((ALONG + 1) * MOST_ACROSS * SEEN);
 const summed = new Float64Array(MOST_ACROSS * SEEN);
-/** The best evidence at each offset over all slopes, and its slope. */
-const bestOf = new Float64Array(MOST_ACROSS);
-const slopeOf = new Float64Array(MOST_ACROSS);
+/** The best evidence at each offset over all slopes, and its slope; of the grain below that of colours. */
+const bestOf = new Float64Array(2 * MOST_ACROSS);
+const slopeOf = new Float64Array(2 * MOST_ACROSS);
 
-/** Lines near the stretch from (ax, ay) to (bx, by), within `reach` pixels, that may be the side. */
+/** Lines near the stretch from (ax, ay) to (bx, by) that may be the side, the plainest first. */
 export function sideGuesses(
   reduced: Reduced,
   edges: Edges,
   [ax, ay, bx, by]: readonly [number, number, number, number],
-  reach: number,
-  count: number,
+  { reach, face, count }: SideTerms,
 ): readonly SideGuess[] {
   const across = Math.min(MOST_ACROSS, 2 * Math.round(reach) + 1);
   fillBand(reduced, edges, [ax, ay, bx, by], across);
   const middle = (across - 1) / 2;
   const steepest = Math.min(16, Math.round(reach * 0.6));
-  bestOf.fill(0, 0, across);
+  bestOf.fill(0);
   for (let slope = -steepest; slope <= steepest; slope += Math.abs(slope) < 6 ? 1 : 2) {
     sumAlong(across, slope);
     for (let m = 1; m < across - 1; m++) {
-      const evidence = evidenceAt(m);
-      if (evidence <= (bestOf[m] as number)) continue;
-      bestOf[m] = evidence;
-      slopeOf[m] = slope;
+      keepBest(m, evidenceAt(m), slope);
+      keepBest(m + MOST_ACROSS, grainEvidenceAt(m), slope);
     }
   }
-  const found: SideGuess[] = [];
-  for (let m = 0; m < across; m++) {
-    const evidence = bestOf[m] as number;
-    if (evidence <= LEAST_EVIDENCE || !isTop(m, across)) continue;
-    const lean = (slopeOf[m] as number) / 2 / (1 - 2 * ENDS);
+  const found: Omit<SideGuess, 'beyond'>[] = [];
+  const guess = (m: number, at: number) => {
+    const evidence =
+      at < MOST_ACROSS ? (bestOf[at] as number) : Math.min(0.5, bestOf[at] as number);
+    const lean = (slopeOf[at] as number) / 2 / (1 - 2 * ENDS);
     found.push({ from: m - middle - lean, to: m - middle + lean, evidence });
+  };
+  for (let m = 0; m < across; m++) {
+    if (isTop(m, across)) guess(m, m);
+    if (isGrainTop(m, across)) guess(m, m + MOST_ACROSS);
   }
-  return found.sort((a, b) => b.evidence - a.evidence).slice(0, count);
+  return found
+    .sort((a, b) => b.evidence - a.evidence)
+    .map((own) => ({ ...own, beyond: beyondOf(own, found, face) }))
+    .slice(0, count);
+}
+
+function beyondOf(
+  { from, to }: { readonly from: number; readonly to: number },
+  found: readonly Omit<SideGuess, 'beyond'>[],
+  face: number,
+): number {
+  return Math.max(
+    0,
+    ...found.filter((other) => other.from + other.to - from - to > 2 * face).map((o) => o.evidence),
+  );
+}
+
+function keepBest(at: number, evidence: number, slope: number): void {
+  if (evidence <= (bestOf[at] as number)) return;
+  bestOf[at] = evidence;
+  slopeOf[at] = slope;
 }
 
 /** Whether no better guess lies within two pixels, and no equal one before. */
 function isTop(m: number, across: number): boolean {
   const own = bestOf[m] as number;
-  for (let at = Math.max(0, m - 2); at <= Math.min(across - 1, m + 2); at++) {
-    const other = bestOf[at] as number;
+  return own > LEAST_EVIDENCE && isMost(own, m, across, 0, 2);
+}
+
+/** Whether the grain changes most here: an edge close by explains it, and is the better guess. */
+function isGrainTop(m: number, across: number): boolean {
+  const own = bestOf[m + MOST_ACROSS] as number;
+  return (
+    own > LEAST_EVIDENCE &&
+    isMost(own, m, across, MOST_ACROSS, GRAIN_TO - GRAIN_FROM) &&
+    isMost(Math.min(0.5, own), m, across, 0, GRAIN_TO)
+  );
+}
+
+function isMost(own: number, m: number, across: number, start: number, reach: number): boolean {
+  for (let at = Math.max(0, m - reach); at <= Math.min(across - 1, m + reach); at++) {
+    const other = bestOf[start + at] as number;
     if (other > own || (other === own && at < m)) return false;
   }
   return true;
@@ -96,13 +153,10 @@ function fillBand(
       const x = x0 + u * nx;
       const y = y0 + u * ny;
       addColour(reduced, x, y, colours, (k * across + m) * 3);
-      support[k * across + m] = ownSupport(
-        edges,
-        Math.round(x + cx) | 0,
-        Math.round(y + cy) | 0,
-        nx,
-        ny,
-      );
+      const px = Math.round(x + cx) | 0;
+      const py = Math.round(y + cy) | 0;
+      support[k * across + m] = ownSupport(edges, px, py, nx, ny);
+      grain[k * across + m] = grainAt(edges, px, py);
     }
   }
   sumBefore(across);
@@ -130,7 +184,24 @@ function sumBefore(across: number): void {
       );
       before[to + 3] = (before[from + 3] as number) + energy;
       before[to + 4] = (before[from + 4] as number) + widest;
+      const coarser = grainChange(k * across, m, across);
+      before[to + 5] = (before[from + 5] as number) + coarser;
+      before[to + 6] = (before[from + 6] as number) + coarser * coarser;
     }
+}
+
+function grainAt({ width, height, steepness }: Edges, x: number, y: number): number {
+  const inside = x >= 0 && y >= 0 && x < width && y < height;
+  return Math.log((inside ? (steepness[y * width + x] as number) : 0) + LEAST_GRAIN);
+}
+
+/** How much coarser the grain is outward of a place than inward of it. */
+function grainChange(row: number, m: number, across: number): number {
+  if (m < GRAIN_TO || m + GRAIN_TO >= across) return 0;
+  let change = 0;
+  for (let off = GRAIN_FROM; off <= GRAIN_TO; off++)
+    change += (grain[row + m + off] as number) - (grain[row + m - off] as number);
+  return change / (GRAIN_TO - GRAIN_FROM + 1);
 }
 
 function ownSupport(edges: Edges, x: number, y: number, nx: number, ny: number): number {
@@ -156,6 +227,15 @@ function sumAlong(across: number, slope: number): void {
       summed[i] =
         (summed[i] as number) + ((before[to + i] as number) - (before[from + i] as number));
   }
+}
+
+/** The odds that the grain changes along the whole length, and not by chance. */
+function grainEvidenceAt(m: number): number {
+  const at = m * SEEN + 5;
+  const mean = (summed[at] as number) / ALONG;
+  const spread = (summed[at + 1] as number) / ALONG - mean * mean;
+  const z = Math.abs(mean) * Math.sqrt(ALONG / Math.max(spread, 1e-4));
+  return Math.max(0, (z - GRAIN_Z_NOTHING) / (GRAIN_Z_SURE - GRAIN_Z_NOTHING)) / 2;
 }
 
 /** The mean of the share of the length that is an edge and the odds of a faint, steady change. */
