@@ -83,7 +83,7 @@ describe('colour', () => {
     [['colour', path('chart.jpg'), '--chart', path('truth.json')], 'a list "patches" is expected'],
     [
       ['colour', inputPath('nowhere'), '--chart', path('chart.json')],
-      'cannot be read as a picture',
+      'found no such file; expected a picture',
     ],
   ])('%j is a wrong call', async (words, why) => {
     const { exit, out, err } = await answerTo(words);

@@ -37,6 +37,7 @@ describe('screen', () => {
   it('says what to do where the scan is too coarse', async () => {
     const { exit, out, err } = await answerTo(['screen', cut, '--dpi', '300']);
     expect({ exit, out }).toEqual({ exit: 2, out: '' });
+    expect(err).toContain(`${cut}: At 300 dpi`);
     expect(err).toContain('scan at 1,200 dpi or more');
   });
 });

@@ -1,5 +1,5 @@
 import type { Picture } from '../bench/index.ts';
-import { decodePicture } from '../host/index.ts';
+import { decodePicture, PictureFault } from '../host/index.ts';
 import { WrongCall } from './wrong-call.ts';
 
 /** A picture read from a file, and how long that took. */
@@ -12,8 +12,8 @@ export interface ReadPicture {
 /** Reads a picture. Throws `WrongCall` where the file cannot be read as one. */
 export async function pictureIn(file: string): Promise<ReadPicture> {
   const began = performance.now();
-  const picture = await decodePicture(file).catch((error: Error) => {
-    throw new WrongCall(`${file} cannot be read as a picture: ${error.message}`);
+  const picture = await decodePicture(file).catch((error: unknown) => {
+    throw error instanceof PictureFault ? new WrongCall(error.message) : error;
   });
   return { picture, decode: performance.now() - began };
 }

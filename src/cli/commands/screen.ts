@@ -16,7 +16,7 @@ export async function screen(
   const began = performance.now();
   const found = printProcessOf(picture, dpi ?? picture.dpi);
   const measure = performance.now() - began;
-  if ('why' in found) throw new WrongCall(found.why);
+  if ('why' in found) throw new WrongCall(`${file}: ${found.why}`);
   if (json) await writeJson({ ...processJson(found), ms: { decode, measure } }, terminal);
   else await terminal.write(screenReport(found, terminal.width));
   return 0;

@@ -1,4 +1,5 @@
 import type { Comparison, MarkAgainst, Sign } from '../../bench/index.ts';
+import { fixed } from './numbers.ts';
 import { tableOf } from './table.ts';
 import { wrapped } from './width.ts';
 
@@ -23,9 +24,9 @@ export function comparisonReport(found: Compared, width: number): string {
     ],
     found.findings.map(({ what, difference, sd, log10Lr, whereMm }) => [
       what,
-      difference.toFixed(3),
+      fixed(difference, 3),
       sd.toFixed(3),
-      `${log10Lr > 0 ? '+' : ''}${log10Lr.toFixed(2)}`,
+      `${log10Lr > 0 ? '+' : ''}${fixed(log10Lr, 2)}`,
       whereMm ? whereMm.map((mm) => mm.toFixed(0)).join(', ') : '',
     ]),
     width,

@@ -2,7 +2,13 @@ import type { MeasuredSize } from '../../bench/index.ts';
 
 /** A value with the half width of its 95 % interval. */
 export function withDoubt(value: number, sd: number): string {
-  return `${value.toFixed(2)} ± ${half(sd, 2)}`;
+  return `${fixed(value, 2)} ± ${half(sd, 2)}`;
+}
+
+/** A number to so many places; nothing has no sign. */
+export function fixed(value: number, places: number): string {
+  const text = value.toFixed(places);
+  return Number(text) === 0 ? (0).toFixed(places) : text;
 }
 
 /** Half the width of a 95 % interval, never rounded down to nothing. */
