@@ -1,3 +1,4 @@
+import type { Stretch } from './band.ts';
 import type { Edges } from './edges.ts';
 import { poseOf } from './pose.ts';
 import { distance, type Quad, sideOf } from './quads.ts';
@@ -47,8 +48,6 @@ interface Known {
   readonly aspect: number | null;
   readonly longMm: number | null;
 }
-
-type Stretch = readonly [number, number, number, number];
 
 /** The best ways to choose each side of a figure among the edges within 9 mm of it, by each ranking. */
 function choicesNear(

@@ -1,6 +1,16 @@
+import {
+  ENDS,
+  evidenceAt,
+  fillBand,
+  GRAIN_FROM,
+  GRAIN_TO,
+  grainEvidenceAt,
+  MOST_ACROSS,
+  type Stretch,
+  sumAlong,
+} from './band.ts';
 import type { Edges } from './edges.ts';
 import type { Reduced } from './reduced.ts';
-import { addColour } from './sampler.ts';
 
 /** A place where a side of the card may run, as a shift of a first guess. */
 export interface SideGuess {
@@ -20,75 +30,68 @@ interface SideTerms {
   readonly count: number;
 }
 
-const ALONG = 96;
-const MOST_ACROSS = 160;
-const ENDS = 0.07;
-
-/** Odds against chance: the best of a thousand lines in noise reaches 3.5. */
-const Z_NOTHING = 3.5;
-const Z_SURE = 24;
-const FAINTEST = 0.0015 ** 2;
 const LEAST_EVIDENCE = 0.03;
 
-/**
- * Grain is the logarithm of how steeply the colour changes; what it is on both sides of a place is
- * its mean over these pixels, clear of the edge itself. Judgement, no source.
- */
-const GRAIN_FROM = 2;
-const GRAIN_TO = 6;
-const LEAST_GRAIN = 0.001;
+/** As much as grain alone can say. */
+const MOST_OF_GRAIN = 0.5;
 
-/** Neighbours share their grain, so that more is asked of it than of colours. Judgement, no source. */
-const GRAIN_Z_NOTHING = 10;
-const GRAIN_Z_SURE = 40;
+/** The best evidence at each offset over all slopes, and its slope. */
+interface Best {
+  readonly evidence: Float64Array;
+  readonly slope: Float64Array;
+}
 
-/** Change of three colours, its energy, the most support within a pixel across, change of grain, its energy. */
-const SEEN = 7;
+const emptyBest = (): Best => ({
+  evidence: new Float64Array(MOST_ACROSS),
+  slope: new Float64Array(MOST_ACROSS),
+});
+const ofColour = emptyBest();
+const ofGrain = emptyBest();
 
-const colours = new Float32Array(ALONG * MOST_ACROSS * 3);
-const support = new Float32Array(ALONG * MOST_ACROSS);
-const grain = new Float32Array(ALONG * MOST_ACROSS);
-/** What is seen at each offset, summed over the places along the stretch before each. */
-const before = new Float64Array((ALONG + 1) * MOST_ACROSS * SEEN);
-const summed = new Float64Array(MOST_ACROSS * SEEN);
-/** The best evidence at each offset over all slopes, and its slope; of the grain below that of colours. */
-const bestOf = new Float64Array(2 * MOST_ACROSS);
-const slopeOf = new Float64Array(2 * MOST_ACROSS);
-
-/** Lines near the stretch from (ax, ay) to (bx, by) that may be the side, the plainest first. */
+/** Lines near a stretch that may be the side, the plainest first. */
 export function sideGuesses(
   reduced: Reduced,
   edges: Edges,
-  [ax, ay, bx, by]: readonly [number, number, number, number],
+  stretch: Stretch,
   { reach, face, count }: SideTerms,
 ): readonly SideGuess[] {
   const across = Math.min(MOST_ACROSS, 2 * Math.round(reach) + 1);
-  fillBand(reduced, edges, [ax, ay, bx, by], across);
-  const middle = (across - 1) / 2;
-  const steepest = Math.min(16, Math.round(reach * 0.6));
-  bestOf.fill(0);
-  for (let slope = -steepest; slope <= steepest; slope += Math.abs(slope) < 6 ? 1 : 2) {
-    sumAlong(across, slope);
-    for (let m = 1; m < across - 1; m++) {
-      keepBest(m, evidenceAt(m), slope);
-      keepBest(m + MOST_ACROSS, grainEvidenceAt(m), slope);
-    }
-  }
+  fillBand(reduced, edges, stretch, across);
+  seekSlopes(across, Math.min(16, Math.round(reach * 0.6)));
   const found: Omit<SideGuess, 'beyond'>[] = [];
-  const guess = (m: number, at: number) => {
-    const evidence =
-      at < MOST_ACROSS ? (bestOf[at] as number) : Math.min(0.5, bestOf[at] as number);
-    const lean = (slopeOf[at] as number) / 2 / (1 - 2 * ENDS);
-    found.push({ from: m - middle - lean, to: m - middle + lean, evidence });
-  };
   for (let m = 0; m < across; m++) {
-    if (isTop(m, across)) guess(m, m);
-    if (isGrainTop(m, across)) guess(m, m + MOST_ACROSS);
+    const off = m - (across - 1) / 2;
+    if (isTop(m, across)) found.push(guessAt(ofColour, m, off));
+    if (isGrainTop(m, across)) found.push(guessAt(ofGrain, m, off));
   }
   return found
     .sort((a, b) => b.evidence - a.evidence)
     .map((own) => ({ ...own, beyond: beyondOf(own, found, face) }))
     .slice(0, count);
+}
+
+function seekSlopes(across: number, steepest: number): void {
+  ofColour.evidence.fill(0);
+  ofGrain.evidence.fill(0);
+  for (let slope = -steepest; slope <= steepest; slope += Math.abs(slope) < 6 ? 1 : 2) {
+    sumAlong(across, slope);
+    for (let m = 1; m < across - 1; m++) {
+      keepBest(ofColour, m, evidenceAt(m), slope);
+      keepBest(ofGrain, m, grainEvidenceAt(m), slope);
+    }
+  }
+}
+
+function keepBest(best: Best, m: number, evidence: number, slope: number): void {
+  if (evidence <= (best.evidence[m] as number)) return;
+  best.evidence[m] = evidence;
+  best.slope[m] = slope;
+}
+
+function guessAt(best: Best, m: number, off: number): Omit<SideGuess, 'beyond'> {
+  const lean = (best.slope[m] as number) / 2 / (1 - 2 * ENDS);
+  const most = best === ofGrain ? MOST_OF_GRAIN : 1;
+  return { from: off - lean, to: off + lean, evidence: Math.min(most, best.evidence[m] as number) };
 }
 
 function beyondOf(
@@ -102,153 +105,26 @@ function beyondOf(
   );
 }
 
-function keepBest(at: number, evidence: number, slope: number): void {
-  if (evidence <= (bestOf[at] as number)) return;
-  bestOf[at] = evidence;
-  slopeOf[at] = slope;
-}
-
 /** Whether no better guess lies within two pixels, and no equal one before. */
 function isTop(m: number, across: number): boolean {
-  const own = bestOf[m] as number;
-  return own > LEAST_EVIDENCE && isMost(own, m, across, 0, 2);
+  const own = ofColour.evidence[m] as number;
+  return own > LEAST_EVIDENCE && isMost(ofColour, own, m, across, 2);
 }
 
 /** Whether the grain changes most here: an edge close by explains it, and is the better guess. */
 function isGrainTop(m: number, across: number): boolean {
-  const own = bestOf[m + MOST_ACROSS] as number;
+  const own = ofGrain.evidence[m] as number;
   return (
     own > LEAST_EVIDENCE &&
-    isMost(own, m, across, MOST_ACROSS, GRAIN_TO - GRAIN_FROM) &&
-    isMost(Math.min(0.5, own), m, across, 0, GRAIN_TO)
+    isMost(ofGrain, own, m, across, GRAIN_TO - GRAIN_FROM) &&
+    isMost(ofColour, Math.min(MOST_OF_GRAIN, own), m, across, GRAIN_TO)
   );
 }
 
-function isMost(own: number, m: number, across: number, start: number, reach: number): boolean {
+function isMost(best: Best, own: number, m: number, across: number, reach: number): boolean {
   for (let at = Math.max(0, m - reach); at <= Math.min(across - 1, m + reach); at++) {
-    const other = bestOf[start + at] as number;
+    const other = best.evidence[at] as number;
     if (other > own || (other === own && at < m)) return false;
   }
   return true;
-}
-
-function fillBand(
-  reduced: Reduced,
-  edges: Edges,
-  [ax, ay, bx, by]: readonly [number, number, number, number],
-  across: number,
-): void {
-  const length = Math.hypot(bx - ax, by - ay);
-  const nx = (by - ay) / length;
-  const ny = -(bx - ax) / length;
-  const cx = (edges.width - 1) / 2;
-  const cy = (edges.height - 1) / 2;
-  colours.fill(0, 0, ALONG * across * 3);
-  for (let k = 0; k < ALONG; k++) {
-    const t = ENDS + ((1 - 2 * ENDS) * (k + 0.5)) / ALONG;
-    const x0 = ax + t * (bx - ax);
-    const y0 = ay + t * (by - ay);
-    for (let m = 0; m < across; m++) {
-      const u = m - (across - 1) / 2;
-      const x = x0 + u * nx;
-      const y = y0 + u * ny;
-      addColour(reduced, x, y, colours, (k * across + m) * 3);
-      const px = Math.round(x + cx) | 0;
-      const py = Math.round(y + cy) | 0;
-      support[k * across + m] = ownSupport(edges, px, py, nx, ny);
-      grain[k * across + m] = grainAt(edges, px, py);
-    }
-  }
-  sumBefore(across);
-}
-
-/** Sums what is seen along the stretch, so that a piece of it is the difference of two sums. */
-function sumBefore(across: number): void {
-  before.fill(0, 0, across * SEEN);
-  for (let k = 0; k < ALONG; k++)
-    for (let m = 1; m < across - 1; m++) {
-      const at = k * across + m;
-      const from = at * SEEN;
-      const to = from + across * SEEN;
-      let energy = 0;
-      for (let c = 0; c < 3; c++) {
-        const change =
-          (colours[(at + 1) * 3 + c] as number) - (colours[(at - 1) * 3 + c] as number);
-        before[to + c] = (before[from + c] as number) + change;
-        energy += change * change;
-      }
-      const widest = Math.max(
-        support[at] as number,
-        support[at - 1] as number,
-        support[at + 1] as number,
-      );
-      before[to + 3] = (before[from + 3] as number) + energy;
-      before[to + 4] = (before[from + 4] as number) + widest;
-      const coarser = grainChange(k * across, m, across);
-      before[to + 5] = (before[from + 5] as number) + coarser;
-      before[to + 6] = (before[from + 6] as number) + coarser * coarser;
-    }
-}
-
-function grainAt({ width, height, steepness }: Edges, x: number, y: number): number {
-  const inside = x >= 0 && y >= 0 && x < width && y < height;
-  return Math.log((inside ? (steepness[y * width + x] as number) : 0) + LEAST_GRAIN);
-}
-
-/** How much coarser the grain is outward of a place than inward of it. */
-function grainChange(row: number, m: number, across: number): number {
-  if (m < GRAIN_TO || m + GRAIN_TO >= across) return 0;
-  let change = 0;
-  for (let off = GRAIN_FROM; off <= GRAIN_TO; off++)
-    change += (grain[row + m + off] as number) - (grain[row + m - off] as number);
-  return change / (GRAIN_TO - GRAIN_FROM + 1);
-}
-
-function ownSupport(edges: Edges, x: number, y: number, nx: number, ny: number): number {
-  if (x < 0 || y < 0 || x >= edges.width || y >= edges.height) return 0;
-  const i = y * edges.width + x;
-  const along = (edges.nx[i] as number) * nx + (edges.ny[i] as number) * ny;
-  const square = along * along;
-  return (edges.weight[i] as number) * square * square;
-}
-
-/** Sums what is seen over the length, for every offset at one slope, one even piece at a time. */
-function sumAlong(across: number, slope: number): void {
-  summed.fill(0);
-  const shiftAt = (k: number) => Math.round(slope * ((k + 0.5) / ALONG - 0.5));
-  for (let k = 0, end = 0; k < ALONG; k = end) {
-    const shift = shiftAt(k);
-    while (end < ALONG && shiftAt(end) === shift) end++;
-    const first = Math.max(1, 1 - shift) * SEEN;
-    const last = Math.min(across - 1, across - 1 - shift) * SEEN;
-    const from = (k * across + shift) * SEEN;
-    const to = (end * across + shift) * SEEN;
-    for (let i = first; i < last; i++)
-      summed[i] =
-        (summed[i] as number) + ((before[to + i] as number) - (before[from + i] as number));
-  }
-}
-
-/** The odds that the grain changes along the whole length, and not by chance. */
-function grainEvidenceAt(m: number): number {
-  const at = m * SEEN + 5;
-  const mean = (summed[at] as number) / ALONG;
-  const spread = (summed[at + 1] as number) / ALONG - mean * mean;
-  const z = Math.abs(mean) * Math.sqrt(ALONG / Math.max(spread, 1e-4));
-  return Math.max(0, (z - GRAIN_Z_NOTHING) / (GRAIN_Z_SURE - GRAIN_Z_NOTHING)) / 2;
-}
-
-/** The mean of the share of the length that is an edge and the odds of a faint, steady change. */
-function evidenceAt(m: number): number {
-  const at = m * SEEN;
-  const square =
-    ((summed[at] as number) ** 2 +
-      (summed[at + 1] as number) ** 2 +
-      (summed[at + 2] as number) ** 2) /
-    ALONG ** 2;
-  const total = (summed[at + 3] as number) / ALONG + FAINTEST;
-  const share = Math.min(0.98, square / total);
-  const z = Math.sqrt((share * ALONG) / (1 - share));
-  const steady = (z - Z_NOTHING) / (Z_SURE - Z_NOTHING);
-  return ((summed[at + 4] as number) / ALONG + Math.min(1, Math.max(0, steady))) / 2;
 }
