@@ -69,6 +69,17 @@ describe('colour', () => {
     expect(err).toContain('"columns" then is the number of columns');
   });
 
+  it('names patches that cannot be used together by their reason', async () => {
+    const { patches } = JSON.parse(readFileSync(path('chart.json'), 'utf8'));
+    const outside = patches.map((patch: object) => ({ ...patch, centre_px: [-900, -900] }));
+    const file = join(folder, 'outside.json');
+    writeFileSync(file, JSON.stringify({ patches: outside }));
+    const { exit, err } = await answerTo([...call.slice(0, 3), file]);
+    expect(exit).toBe(2);
+    expect(err).toMatch(/^patches 0, 1, 2, .*: it does not lie wholly in the picture$/m);
+    expect(err.match(/wholly in the picture/g)).toHaveLength(1);
+  });
+
   it('shows a table of what was measured', async () => {
     const { exit, out } = await answerTo(call);
     expect(exit).toBe(0);

@@ -25,7 +25,10 @@ export function coloursBy(picture: Picture, chart: ChartFile): ChartColours {
   const { patches, covered, grid } = placedIn(picture, chart);
   const found = chartColours(picture, patches, covered);
   if ('why' in found) {
-    const each = found.leftOut.map(({ patch, why }) => `\npatch ${patch}: ${why}`);
+    const each = [...new Set(found.leftOut.map(({ why }) => why))].map((why) => {
+      const alike = found.leftOut.filter((one) => one.why === why).map(({ patch }) => patch);
+      return `\n${alike.length === 1 ? 'patch' : 'patches'} ${alike.join(', ')}: ${why}`;
+    });
     throw new WrongCall(found.why + each.join(''));
   }
   return { found, patches: chart.patches, grid };

@@ -132,17 +132,14 @@ function gradeReport({ front, back, grade }: Measured['examination'], width: num
     .reverse()
     .map(([name, share]) => `${name}: ${percent(share)}`);
   const nothing = ![front, back].some((face) => face?.frame || face?.looks.length);
-  const from = nothing
-    ? 'Nothing of this copy could be measured: that is only how such copies came back so far, and no service is bound by it.'
-    : 'A guess from limits of common practice and from what was measured; no service is bound by it.';
+  const said = nothing
+    ? 'not guessed, since nothing of this copy could be measured.'
+    : `${likely.join(', ')}. A guess from limits of common practice and from what was measured; no service is bound by it.`;
   const [next] = looks;
   const look = next
     ? ` One more look that would change it most: ${LOOKS[next.look]} (${next.gainBits.toFixed(2)} bits).`
     : '';
-  return paragraph(
-    `Grade on the scale “${scale.service}”: ${likely.join(', ')}. ${from}${look}`,
-    width,
-  );
+  return paragraph(`Grade on the scale “${scale.service}”: ${said}${look}`, width);
 }
 
 const LOOKS = {
