@@ -82,6 +82,15 @@ describe('a picture in which no one outline can be trusted', () => {
     expect(trouble?.words).toMatch(/Take away the flash or the direct light/);
   });
 
+  it('is told as of another shape, where the size told is another', () => {
+    const narrow = { sizeMm: [66, 200], dpi: null } as const;
+    const { trouble } = findOutline(drawn([one]), narrow);
+    expect(trouble?.what).toBe('other-shape');
+    // Drawn at 63 × 88 mm, 0.716 to 1.
+    expect(trouble?.words).toMatch(/about 0\.7[0-3] to 1, and 66 × 200 mm would be 0\.33 to 1/);
+    expect(findOutline(drawn([]), narrow).trouble?.what).toBe('no-card');
+  });
+
   it('is told as without a card, where there is none', () => {
     expect(findOutline(drawn([]), known).trouble?.what).toBe('no-card');
   });

@@ -62,6 +62,10 @@ describe('compare', () => {
       'columns',
     ],
     [['compare', 'nowhere.jpg', '--with', 'c.jpg'], 'nowhere.jpg'],
+    [
+      ['compare', demo('pictures/gb-first-1.jpg'), '--with', demo('pictures/gb-first-1.jpg')],
+      'the same picture as',
+    ],
     [['compare', 'a.jpg', '--with', 'b.jpg', '--card', 'large'], '63x88'],
   ])('says what is wrong with %j', async (words, expected) => {
     const { exit, out, err } = await answerTo(words);

@@ -90,6 +90,18 @@ describe('a set in which the lamp did not move', () => {
     expect(defects).toEqual([]);
   });
 
+  it('names all pictures of one place in one sentence', () => {
+    const still = [0, 1, 2, 3].map((k) => ({
+      picture: again(0, 90 + k),
+      lampMm: LAMPS[k] ?? null,
+    }));
+    const { faults } = reliefOf(still, map, null);
+    expect(faults).toHaveLength(2);
+    expect(faults[0]).toMatch(/^Picture 1, Picture 2, Picture 3 and Picture 4 are lit alike/);
+    expect(faults[0]).toContain('Photograph all but one of them again');
+    expect(faults[1]).toContain('found 0 that can be used');
+  });
+
   it('takes a lamp that moved by five centimetres for one that moved', () => {
     const near = [LAMPS[0][0] - 10, LAMPS[0][1] + 50, LAMPS[0][2]] as const;
     const six = [

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { cardMapOf } from '../geometry/card-map.ts';
 import { pictureOf } from '../picture.ts';
-import { clarityOf, clarityWords } from './clarity.ts';
+import { clarityOf, clarityWords, notLight } from './clarity.ts';
 
 const [WIDTH, HEIGHT, PX] = [640, 890, 10];
 const map = cardMapOf(
@@ -61,6 +61,11 @@ describe('clarity of a picture', () => {
     // Lines begin and end within bars: measured 0.557, allowed 0.08 from one half.
     expect(Math.abs(blownOut - 0.5)).toBeLessThan(0.08);
     expect(clarityWords({ blurMm: null, blownOut })[0]).toMatch(/^\d+ % of the face is blown out/);
+  });
+
+  it('takes pale places for light by as much of the face as is blown out', () => {
+    expect(notLight({ blurMm: null, blownOut: 0.62 })).toBeCloseTo(0.38, 12);
+    expect(notLight({ blurMm: null, blownOut: 0.05 })).toBe(1);
   });
 
   it('says nothing of blur where there are no edges', () => {

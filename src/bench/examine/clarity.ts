@@ -88,6 +88,11 @@ export function leastShown({ blurMm }: Clarity): number {
   return blurMm !== null && blurMm > MOST_BLUR_MM ? blurMm : 0;
 }
 
+/** Share by which a pale place is the card's own, and not light that left no detail. Judgement, no source. */
+export function notLight({ blownOut }: Clarity): number {
+  return blownOut > MOST_BLOWN ? 1 - blownOut : 1;
+}
+
 /** What is wrong with a picture whose outline was found all the same, and what to photograph again. */
 export function clarityWords(clarity: Clarity): readonly string[] {
   const [least, blownOut] = [leastShown(clarity), clarity.blownOut];

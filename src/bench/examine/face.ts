@@ -12,7 +12,7 @@ import type { Outline, OutlineKnown, OutlineTrouble } from '../outline/types.ts'
 import type { Picture } from '../picture.ts';
 import { limit, partOf, stillMarksOf } from '../surface/still-marks.ts';
 import { wearOf } from '../wear/wear.ts';
-import { clarityOf, clarityWords, leastShown } from './clarity.ts';
+import { type Clarity, clarityOf, clarityWords, leastShown, notLight } from './clarity.ts';
 import { marksUnder } from './low-lamp.ts';
 import { sizeOf } from './size.ts';
 import type { CopyKnown, FaceAnswer } from './types.ts';
@@ -25,6 +25,7 @@ const NOTHING_TO_PROPOSE: readonly OutlineTrouble[] = [
   'blown-out',
   'too-dark',
   'too-small',
+  'other-shape',
 ];
 
 /**
@@ -89,7 +90,7 @@ export function faceAlong(
   const clarity = outline.sizeMm
     ? clarityOf(picture, cardMapOf(outline.corners, outline.sizeMm, outline.lens))
     : null;
-  const { limits, ...marks } = marksOf(picture, outline, bordered.frame, copy);
+  const { limits, ...marks } = marksOf(picture, outline, { frame: bordered.frame, clarity }, copy);
   const why = [
     ...(bordered.whyNot ? [bordered.whyNot] : []),
     ...(clarity ? clarityWords(clarity) : []),
@@ -124,16 +125,17 @@ function looksAt({ dpi }: OutlineKnown, { raking }: CopyKnown): FaceAnswer['look
 function marksOf(
   picture: Picture,
   outline: Outline,
-  frame: Frame | null,
+  { frame, clarity }: { readonly frame: Frame | null; readonly clarity: Clarity | null },
   copy: CopyKnown,
 ): Pick<FaceAnswer, 'defects' | 'limits' | 'tipRadiusMm' | 'rim'> {
   if (outline.sizeMm === null) return { defects: [], limits: [], tipRadiusMm: null, rim: null };
   const map = cardMapOf(outline.corners, outline.sizeMm, outline.lens);
   const found = wearOf(picture, map, frame && leastBordersOf(frame, outline.sizeMm));
-  // Wear is told by the cut edge: along a wrong outline it is none.
+  // Wear is told by the cut edge, and by what is pale: along a wrong outline, or of light, it is none.
+  const own = outline.p * (clarity ? notLight(clarity) : 1);
   const wear = {
     ...found,
-    defects: found.defects.map((one) => ({ ...one, p: one.p * outline.p })),
+    defects: found.defects.map((one) => ({ ...one, p: one.p * own })),
   };
   const known = knownOf(picture, copy);
   const lost = wear.defects.filter(({ wear: as, p }) => as === 'loss' && p >= 0.5);

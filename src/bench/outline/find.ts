@@ -10,7 +10,7 @@ import type { Fine } from './fine.ts';
 import { type Line, linesOf, settledLine } from './lines.ts';
 import { areaOf, distance, lieApart, type Quad, quadsOf } from './quads.ts';
 import { type Reduced, reducedOf } from './reduced.ts';
-import { troubleOf } from './trouble.ts';
+import { otherShape, troubleOf } from './trouble.ts';
 import type { Outline, OutlineAnswer, OutlineKnown } from './types.ts';
 
 const LINES = 70;
@@ -18,11 +18,31 @@ const QUADS = 160;
 const FAMILIES = 6;
 const APART = 20;
 
+/** A card whose sides stand so much otherwise to each other has not the size told. Judgement, no source. */
+const OTHER_SHAPE = 1.08;
+
 /**
  * Where the card lies in a picture: outlines ranked by how likely each is, with the doubt about
  * them, and what to photograph again where the best of them is not to be trusted.
  */
 export function findOutline(picture: Picture, known: OutlineKnown): OutlineAnswer {
+  const answer = outlinesIn(picture, known);
+  const { sizeMm } = known;
+  const isOpen = (answer.hypotheses[0]?.p ?? 0) < 0.5;
+  if (!isOpen || sizeMm === null) return answer;
+  const { hypotheses, trouble } = outlinesIn(picture, { ...known, sizeMm: null });
+  const [seen] = hypotheses;
+  if (!seen || trouble || alike(seen.aspect, sizeMm[0] / sizeMm[1])) return answer;
+  return { ...answer, trouble: otherShape(sizeMm, Math.min(seen.aspect, 1 / seen.aspect)) };
+}
+
+/** Whether two shapes differ by no more than tilt and cutting make, whichever way they lie. */
+function alike(one: number, other: number): boolean {
+  const off = Math.abs(Math.abs(Math.log(one)) - Math.abs(Math.log(other)));
+  return off < Math.log(OTHER_SHAPE);
+}
+
+function outlinesIn(picture: Picture, known: OutlineKnown): OutlineAnswer {
   const reduced = reducedOf(picture);
   const edges = edgesOf(reduced);
   const aspect = known.sizeMm ? known.sizeMm[0] / known.sizeMm[1] : null;

@@ -1,9 +1,10 @@
+import type { SizeMm } from '../geometry/points.ts';
 import type { Reduced } from './reduced.ts';
 import type { OutlineAnswer, OutlineTrouble } from './types.ts';
 
 type Trouble = NonNullable<OutlineAnswer['trouble']>;
 
-const WORDS: Record<OutlineTrouble, string> = {
+const WORDS: Record<Exclude<OutlineTrouble, 'other-shape'>, string> = {
   'no-card':
     'No card is seen in this picture. Lay one card on a plain ground of another brightness and photograph it whole, from straight above.',
   'two-cards':
@@ -46,11 +47,20 @@ export function troubleOf(
   return { what, words: alsoWhite ? `${WORDS[what]} ${WORDS['blown-out']}` : WORDS[what] };
 }
 
+/** What is wrong where a card is seen whose sides stand otherwise to each other than those told. */
+export function otherShape([width, height]: SizeMm, seen: number): Trouble {
+  const told = Math.min(width / height, height / width);
+  return {
+    what: 'other-shape',
+    words: `The card in this picture has sides of about ${seen.toFixed(2)} to 1, and ${width} × ${height} mm would be ${told.toFixed(2)} to 1. Tell its own size, or set the outline by hand.`,
+  };
+}
+
 function whatOf(
   reduced: Reduced,
   { white, brightness }: ReturnType<typeof lightOf>,
   seen: Parameters<typeof troubleOf>[1],
-): OutlineTrouble {
+): keyof typeof WORDS {
   if (seen.two) return 'two-cards';
   if (brightness < DARK) return 'too-dark';
   if (seen.cutOff) return 'cut-off';

@@ -41,11 +41,12 @@ export type OutlineTrouble =
   | 'blown-out'
   | 'too-dark'
   | 'too-small'
+  | 'other-shape'
   | 'unsure';
 
 /** Outlines that a picture may show, and what to do where the best of them is not to be trusted. */
 export interface OutlineAnswer {
-  /** The likeliest first, at most five; empty where nothing looks like a card. */
+  /** The likeliest first, at most seven; empty where nothing looks like a card. */
   readonly hypotheses: readonly Outline[];
   /** Null where the first hypothesis has p of at least 0.5 and no other card lies beside it. */
   readonly trouble: {

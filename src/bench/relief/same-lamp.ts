@@ -31,7 +31,7 @@ export function alikeLamps(
   grid: Grid,
 ): { readonly left: ReadonlySet<number>; readonly words: readonly string[] } {
   const left = new Set<number>();
-  const words: string[] = [];
+  const alike = new Map<number, string[]>();
   const tiles = lit.map(({ light }) => tilesOf(light, map, grid));
   for (let b = 1; b < lit.length; b++)
     for (let a = 0; a < b; a++) {
@@ -40,11 +40,15 @@ export function alikeLamps(
       if (spreadOf(tiles[a] as Float64Array, tiles[b] as Float64Array) > ALIKE) continue;
       left.add(b);
       if (saidApart(one.lamp, other.lamp)) left.add(a);
-      words.push(
-        `${one.name} and ${other.name} are lit alike but for noise: the lamp did not move between them. Photograph one of them again with the lamp elsewhere.`,
-      );
+      alike.set(a, [...(alike.get(a) ?? [one.name]), other.name]);
     }
-  return { left, words };
+  return { left, words: [...alike.values()].map(wordsOf) };
+}
+
+function wordsOf(names: readonly string[]): string {
+  const all = `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+  const again = names.length === 2 ? 'one of them' : 'all but one of them';
+  return `${all} are lit alike but for noise: the lamp did not move between them. Photograph ${again} again with the lamp elsewhere.`;
 }
 
 function far({ placeMm: a }: LampUsed, { placeMm: b }: LampUsed): boolean {

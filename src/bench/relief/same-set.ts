@@ -64,7 +64,7 @@ export function sameSetOf(
 
 /** What is wrong with a set of too few pictures. */
 export function tooFew(count: number): string {
-  return `Depth needs at least ${LEAST_PICTURES} pictures under a lamp that was moved, found ${count}.`;
+  return `Depth needs at least ${LEAST_PICTURES} pictures under a lamp that was moved, found ${count} that can be used.`;
 }
 
 function nameOf({ name }: LampPicture, k: number): string {

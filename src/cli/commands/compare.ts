@@ -21,6 +21,7 @@ import { cardIn, dpiOf } from '../examine/job.ts';
 import { writeJson } from '../json.ts';
 import { pictureIn } from '../picture.ts';
 import { type Compared, comparisonReport } from '../report/comparison.ts';
+import { refuseSamePicture } from '../same-picture.ts';
 import type { Terminal } from '../terminal.ts';
 import { WrongCall } from '../wrong-call.ts';
 
@@ -50,6 +51,7 @@ export async function compare(
     throw new WrongCall('For one specimen compare one picture with one: PICTURE --with PICTURE.');
   if (options.specimen && options.chart !== undefined)
     throw new WrongCall('For one specimen no colours are compared: leave out --chart.');
+  await refuseSamePicture([...files, ...against, ...(options.other ?? [])]);
   const comparison = options.specimen
     ? await ofOneSpecimen(files, against, options)
     : await withReferences(files, against, options);
