@@ -1,10 +1,12 @@
 import { quantileOf } from '../../maths/index.ts';
 import { type BySide, bySide, type CardSide } from '../frame/sides.ts';
 import type { PointMm, SizeMm } from '../geometry/points.ts';
-import { type CardTones, GROUND_MM, TONES_PX_PER_MM } from './card-tones.ts';
+import { type CardTones, GROUND_MM, pxOf } from './card-tones.ts';
 
 /** A strip along one side of a card, between two depths: a row for each depth, a column for each place. */
 export interface Band {
+  /** Columns, and rows, to the millimetre. */
+  readonly pxPerMm: number;
   readonly columns: number;
   readonly rows: number;
   /** By how much each place differs from what is usual there: `left[channel][row * columns + column]`. */
@@ -17,7 +19,7 @@ export interface Band {
 
 /** Stretch at each end of a side that is left to its tips, mm. */
 const TIP_MM = 4.5;
-const BLOCK_PX = 16;
+const BLOCK_MM = 2.3;
 const AROUND = 4;
 
 /**
@@ -33,10 +35,11 @@ export function bandOf(
 ): Band | null {
   if (toMm - fromMm < 0.5) return null;
   const lengthMm = side === 'top' || side === 'bottom' ? size[0] : size[1];
-  const columns = Math.round((lengthMm - 2 * TIP_MM) * TONES_PX_PER_MM);
-  const rows = Math.round((toMm - fromMm) * TONES_PX_PER_MM);
-  const first = Math.round((fromMm + GROUND_MM) * TONES_PX_PER_MM);
+  const columns = pxOf(card, lengthMm - 2 * TIP_MM);
+  const rows = pxOf(card, toMm - fromMm);
+  const first = pxOf(card, fromMm + GROUND_MM);
   const { start, along, inwards } = pixelsOf(card, side, first);
+  const blocks = Math.max(1, Math.floor(columns / pxOf(card, BLOCK_MM)));
   const planes = () => [0, 1, 2].map(() => new Float32Array(columns * rows));
   const [left, usual] = [planes(), planes()] as unknown as [Band['left'], Band['usual']];
   for (const channel of [0, 1, 2] as const) {
@@ -46,21 +49,22 @@ export function bandOf(
         here[i] = card.tones[3 * (start + column * along + row * inwards) + channel] as number;
     for (let row = 0; row < rows; row++) {
       const [from, to] = [row * columns, (row + 1) * columns];
-      takeUsual(here.subarray(from, to), about.subarray(from, to));
+      takeUsual(here.subarray(from, to), about.subarray(from, to), blocks);
     }
   }
-  const { view } = card;
+  const { view, pxPerMm } = card;
   const place = (column: number, row: number): PointMm => {
     const at = start + column * along + row * inwards;
     const [x, y] = [at % view.width, Math.floor(at / view.width)];
     return [view.originMm[0] + x * view.stepMm[0], view.originMm[1] + y * view.stepMm[1]];
   };
-  return { columns, rows, left, usual, place };
+  return { pxPerMm, columns, rows, left, usual, place };
 }
 
 /** The first pixel of a strip, and the steps from pixel to pixel along the side and inwards. */
-function pixelsOf({ view: { width, height } }: CardTones, side: CardSide, first: number) {
-  const tip = Math.round((TIP_MM + GROUND_MM) * TONES_PX_PER_MM);
+function pixelsOf(card: CardTones, side: CardSide, first: number) {
+  const { width, height } = card.view;
+  const tip = pxOf(card, TIP_MM + GROUND_MM);
   const [far, down] = [width - 1 - first, height - 1 - first];
   return {
     top: { start: first * width + tip, along: 1, inwards: width },
@@ -70,9 +74,8 @@ function pixelsOf({ view: { width, height } }: CardTones, side: CardSide, first:
   }[side];
 }
 
-/** Takes from a row what is usual along it, which goes to `usual`. */
-function takeUsual(row: Float32Array, usual: Float32Array): void {
-  const count = Math.max(1, Math.floor(row.length / BLOCK_PX));
+/** Takes from a row what is usual along it, by the medians of `count` blocks, which goes to `usual`. */
+function takeUsual(row: Float32Array, usual: Float32Array, count: number): void {
   const size = row.length / count;
   const blocks = Float32Array.from({ length: count }, (_, i) =>
     medianOf(row.slice(Math.round(i * size), Math.round((i + 1) * size))),
@@ -134,7 +137,7 @@ export function plainBordersOf(
     if (!whole || noiseOf(meanLeftOf(whole)) > MOST_NOISE) return null;
     const rows = plainRowsOf(whole);
     if (rows === whole.rows) return { band: whole, toMm };
-    const plainMm = FROM_MM + rows / TONES_PX_PER_MM - 0.3;
+    const plainMm = FROM_MM + rows / whole.pxPerMm - 0.3;
     const band = bandOf(card, size, side, [FROM_MM, plainMm]);
     return band && { band, toMm: plainMm };
   });
@@ -147,14 +150,17 @@ export interface PlainBorder {
 }
 
 const FROM_MM = 0.5;
+/** The cut edge's blur reaches so much further in. */
+const PAST_RIM_MM = 0.43;
 
-function plainRowsOf({ usual, rows, columns }: Band): number {
+function plainRowsOf(band: Band): number {
+  const { usual, rows, columns } = band;
   const middles = usual.map((plane) =>
     Array.from({ length: rows }, (_, row) =>
       quantileOf(plane.subarray(row * columns, (row + 1) * columns), 0.5),
     ),
   );
-  const first = Math.min(3, rows - 1);
+  const first = Math.min(pxOf(band, PAST_RIM_MM), rows - 1);
   for (let row = first + 1; row < rows; row++)
     if (
       middles.some(

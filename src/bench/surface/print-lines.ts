@@ -2,7 +2,7 @@ import { quantileOf } from '../../maths/index.ts';
 import type { Defect } from '../defects.ts';
 import type { BySide } from '../frame/sides.ts';
 import type { PointMm, SizeMm } from '../geometry/points.ts';
-import { type CardTones, GROUND_MM, TONES_PX_PER_MM } from './card-tones.ts';
+import { type CardTones, GROUND_MM, pxOf } from './card-tones.ts';
 
 /** What is known of the print before lines through it are looked for. */
 export interface Printed {
@@ -11,8 +11,8 @@ export interface Printed {
   readonly rotationDeg: number;
 }
 
-/** Lines on either side are compared with what lies so far off, in pixels. */
-const BESIDE_PX = 3;
+/** Lines are compared with what lies so far off on either side. */
+const BESIDE_MM = 0.43;
 /** In art a departure from what lies beside counts no more than this, so that its own lines are outweighed. */
 const MOST_TONE = 0.04;
 /** Least noise of a mean in tone, as JPEG smooths small noise away. Judgement, no source. */
@@ -22,6 +22,8 @@ const LEAST_SDS = 4;
 const LEAST_SHARE = 0.6;
 /** Frames are up to so wide, inside their outermost line. Judgement, no source. */
 const FRAME_MM = 2.8;
+/** Of crests so near to each other the strongest is the line. */
+const NEAR_MM = 0.57;
 const WIDTH_MM = 0.15;
 /** Broader ones are stripes that what lies beside no longer shows. Judgement, no source. */
 const WIDEST_MM = 0.6;
@@ -71,7 +73,7 @@ interface Piece {
 
 function linesAlong(
   grey: Float32Array,
-  { view }: CardTones,
+  card: CardTones,
   size: SizeMm,
   { plainMm, rotationDeg }: Printed,
   way: Way,
@@ -80,12 +82,13 @@ function linesAlong(
   const { left, right, top, bottom } = plainMm;
   const [near, far, first, last] = down ? [left, right, top, bottom] : [top, bottom, left, right];
   if (first === null || last === null) return { defects: [], detectionLimitMm: null };
+  const { view, pxPerMm } = card;
   const [wide, long] = down ? size : [size[1], size[0]];
   const lean = (down ? -1 : 1) * Math.tan((rotationDeg * Math.PI) / 180);
   const strides = down ? ([1, view.width] as const) : ([view.width, 1] as const);
   const inner = [(near ?? 0) + FRAME_MM, wide - (far ?? 0) - FRAME_MM] as const;
   const piece = (from: number, to: number, most = 1) =>
-    pieceOf(grey, strides, { inner, long, lean, most }, [from, to]);
+    pieceOf(grey, strides, { inner, long, lean, most, pxPerMm }, [from, to]);
   const ends = [piece(0.6, first), piece(long - last, long - 0.6)] as const;
   const halves = [
     ...halved(0.6, first).map(([from, to]) => piece(from, to)),
@@ -97,24 +100,24 @@ function linesAlong(
   const art = Array.from({ length: count }, (_, i) =>
     piece(first + i * step, first + (i + 1) * step, MOST_TONE),
   );
-  const defects = crestsOf(ends).flatMap((at) => {
+  const defects = crestsOf(ends, pxOf(card, NEAR_MM)).flatMap((at) => {
     const seen = { ends, grounds, art, at };
     const share = shareOf(seen);
     if (share < LEAST_SHARE || !runsThrough(ends, halves, at)) return [];
-    const across = inner[0] + at / TONES_PX_PER_MM;
+    const across = inner[0] + at / pxPerMm;
     const point = (along: number): PointMm => {
       const u = across + lean * (along - long / 2);
       return down ? [u, along] : [along, u];
     };
     return [defectOf([point(0), point(long)], long, probabilityOf(seen, share))];
   });
-  return { defects, detectionLimitMm: limitOf(ends) };
+  return { defects, detectionLimitMm: limitOf(ends, pxPerMm) };
 }
 
 /** Light a tenth apart is a twentieth apart in tone; of a narrow line half reaches the middle pixel. */
-function limitOf(ends: readonly [Piece, Piece]): number | null {
+function limitOf(ends: readonly [Piece, Piece], pxPerMm: number): number | null {
   const width = Math.max(
-    ...ends.map(({ sd, tone }) => (LEAST_SDS * sd) / (0.5 * 0.05 * tone * TONES_PX_PER_MM)),
+    ...ends.map(({ sd, tone }) => (LEAST_SDS * sd) / (0.5 * 0.05 * tone * pxPerMm)),
   );
   return width > WIDEST_MM ? null : Math.max(width, 0.05);
 }
@@ -140,15 +143,17 @@ interface Across {
   readonly lean: number;
   /** Most that one departure counts. */
   readonly most: number;
+  readonly pxPerMm: number;
 }
 
 function pieceOf(
   grey: Float32Array,
   [over, along]: readonly [number, number],
-  { inner, long, lean, most }: Across,
+  { inner, long, lean, most, pxPerMm }: Across,
   [fromMm, toMm]: readonly [number, number],
 ): Piece {
-  const at = (mm: number) => Math.round((mm + GROUND_MM) * TONES_PX_PER_MM - 0.5);
+  const at = (mm: number) => Math.round((mm + GROUND_MM) * pxPerMm - 0.5);
+  const aside = over * pxOf({ pxPerMm }, BESIDE_MM);
   const start = at(inner[0]);
   const count = Math.max(0, at(inner[1]) - start);
   const values = new Float64Array(count);
@@ -160,8 +165,7 @@ function pieceOf(
     for (let u = 0; u < count; u++, i += over) {
       const here =
         ((grey[i - over] as number) + 2 * (grey[i] as number) + (grey[i + over] as number)) / 4;
-      const beside =
-        ((grey[i - BESIDE_PX * over] as number) + (grey[i + BESIDE_PX * over] as number)) / 2;
+      const beside = ((grey[i - aside] as number) + (grey[i + aside] as number)) / 2;
       const off = Math.max(-most, Math.min(most, here - beside));
       values[u] = (values[u] as number) + off;
       sum += grey[i] as number;
@@ -173,8 +177,8 @@ function pieceOf(
   return { values, sd, tone: Math.max(sum / Math.max(1, rows * count), LEAST_TONE) };
 }
 
-/** Places where both ends stand out with one sign, the strongest within half a millimetre. */
-function crestsOf([one, two]: readonly [Piece, Piece]): readonly number[] {
+/** Places where both ends stand out with one sign, the strongest of those up to `near` pixels off. */
+function crestsOf([one, two]: readonly [Piece, Piece], near: number): readonly number[] {
   const scores = one.values.map((value, u) => {
     const other = two.values[u] as number;
     if (value * other <= 0) return 0;
@@ -183,7 +187,7 @@ function crestsOf([one, two]: readonly [Piece, Piece]): readonly number[] {
   return [...scores.keys()].filter((u) => {
     const here = scores[u] as number;
     if (here < LEAST_SDS) return false;
-    for (let k = Math.max(0, u - 4); k <= Math.min(scores.length - 1, u + 4); k++)
+    for (let k = Math.max(0, u - near); k <= Math.min(scores.length - 1, u + near); k++)
       if ((scores[k] as number) > here || ((scores[k] as number) === here && k < u)) return false;
     return true;
   });

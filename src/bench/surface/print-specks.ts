@@ -3,14 +3,16 @@ import type { BySide } from '../frame/sides.ts';
 import type { PointMm, SizeMm } from '../geometry/points.ts';
 import { viewPointOf } from '../rectify/view.ts';
 import { boxMeanOf } from './box-mean.ts';
-import { type CardTones, GROUND_MM, TONES_PX_PER_MM } from './card-tones.ts';
+import { type CardTones, GROUND_MM, pxOf } from './card-tones.ts';
 
-/** What surrounds a spot lies so many pixels off; a spot is narrower than a millimetre. */
-const AROUND_PX = 6;
+/** What surrounds a spot lies so far off; a spot is narrower than a millimetre. */
+const AROUND_MM = 0.86;
+/** How far to each side noise is smoothed, the print's change is taken, and a spot is the lightest. */
+const [SMOOTH_MM, CHANGE_MM, PEAK_MM] = [0.14, 0.43, 0.29];
 const LEAST_TONE = 0.06;
 /** Over how many times the usual change around it a spot must stand out. */
 const LEAST_SDS = 4;
-const TEXTURE_PX = 28;
+const TEXTURE_MM = 4;
 /** Most that is believed of a spot that art may have, without a reference. Judgement, no source. */
 const MOST_P = 0.45;
 /** Spots that are told of, the surest first. */
@@ -25,7 +27,7 @@ const AROUND = [
   [-0.7, -0.7],
   [0, -1],
   [0.7, -0.7],
-].map(([x, y]) => [Math.round(AROUND_PX * (x as number)), Math.round(AROUND_PX * (y as number))]);
+] as const;
 
 /**
  * White specks inside the print: spots up to a millimetre wide that are lighter than all that lies
@@ -64,15 +66,18 @@ function spotsOf(
   inside: BySide<number>,
 ): readonly Spot[] {
   const { view } = card;
-  const smooth = boxMeanOf({ ...view, values: leastOf(card) }, 1).values;
-  const texture = textureOf(smooth, view.width, view.height);
-  const px = (mm: number) => Math.round((mm + GROUND_MM) * TONES_PX_PER_MM);
-  const steps = AROUND.map(([x, y]) => (y as number) * view.width + (x as number));
+  const smooth = boxMeanOf({ ...view, values: leastOf(card) }, pxOf(card, SMOOTH_MM)).values;
+  const texture = textureOf(card, smooth);
+  const px = (mm: number) => pxOf(card, mm + GROUND_MM);
+  const steps = AROUND.map(
+    ([x, y]) => pxOf(card, AROUND_MM * y) * view.width + pxOf(card, AROUND_MM * x),
+  );
+  const peak = pxOf(card, PEAK_MM);
   const spots: Spot[] = [];
   for (let y = px(inside.top); y < px(height - inside.bottom); y++)
     for (let x = px(inside.left); x < px(width - inside.right); x++) {
       const i = y * view.width + x;
-      if (!standsOut(smooth, texture, i, steps) || !isPeak(smooth, view.width, i)) continue;
+      if (!standsOut(smooth, texture, i, steps) || !isPeak(smooth, view.width, i, peak)) continue;
       const over =
         (smooth[i] as number) - Math.max(...steps.map((step) => smooth[i + step] as number));
       spots.push({ x, y, over, sds: over / Math.max(texture[i] as number, 0.004) });
@@ -101,21 +106,24 @@ function leastOf({ tones }: CardTones): Float32Array {
   return least;
 }
 
-/** Mean size of the change over three pixels, over squares of 8 mm. */
-function textureOf(smooth: Float32Array, width: number, height: number): Float32Array {
+/** Mean size of the change of the print from place to place, over squares of 8 mm. */
+function textureOf(card: CardTones, smooth: Float32Array): Float32Array {
+  const { width, height } = card.view;
+  const across = pxOf(card, CHANGE_MM);
+  const down = across * width;
   const change = new Float32Array(smooth.length);
-  for (let i = 3 * width; i < smooth.length - 3 * width; i++)
+  for (let i = down; i < smooth.length - down; i++)
     change[i] =
-      (Math.abs((smooth[i + 3] as number) - (smooth[i - 3] as number)) +
-        Math.abs((smooth[i + 3 * width] as number) - (smooth[i - 3 * width] as number))) /
+      (Math.abs((smooth[i + across] as number) - (smooth[i - across] as number)) +
+        Math.abs((smooth[i + down] as number) - (smooth[i - down] as number))) /
       2;
-  return boxMeanOf({ width, height, values: change }, TEXTURE_PX).values;
+  return boxMeanOf({ width, height, values: change }, pxOf(card, TEXTURE_MM)).values;
 }
 
-function isPeak(values: Float32Array, width: number, i: number): boolean {
+function isPeak(values: Float32Array, width: number, i: number, reach: number): boolean {
   const here = values[i] as number;
-  for (let dy = -2; dy <= 2; dy++)
-    for (let dx = -2; dx <= 2; dx++) {
+  for (let dy = -reach; dy <= reach; dy++)
+    for (let dx = -reach; dx <= reach; dx++) {
       const other = values[i + dy * width + dx] as number;
       if (other > here || (other === here && dy * width + dx < 0)) return false;
     }
@@ -128,13 +136,13 @@ function alikeOf(spot: Spot, spots: readonly Spot[]): number {
 }
 
 function defectOf(
-  { view, tones }: CardTones,
+  card: CardTones,
   { x, y, over, sds }: Spot,
   alike: number,
   white: readonly number[],
 ): Defect {
-  const cells = cellsOf(view.width, tones, x, y, over);
-  const areaMm2 = cells / TONES_PX_PER_MM ** 2;
+  const { view, tones, pxPerMm } = card;
+  const areaMm2 = cellsOf(card, x, y, over) / pxPerMm ** 2;
   const half = Math.sqrt(areaMm2 / Math.PI);
   const [cx, cy] = viewPointOf(view, [x, y]);
   const boxMm = [cx - half, cy - half, cx + half, cy + half] as const;
@@ -163,14 +171,16 @@ function defectOf(
 }
 
 /** Pixels within a millimetre that are lighter than half way up the spot. */
-function cellsOf(width: number, tones: Float32Array, x: number, y: number, over: number): number {
+function cellsOf(card: CardTones, x: number, y: number, over: number): number {
+  const { tones, view } = card;
+  const reach = pxOf(card, AROUND_MM);
   const least = (i: number) =>
     Math.min(tones[3 * i] as number, tones[3 * i + 1] as number, tones[3 * i + 2] as number);
-  const limit = least(y * width + x) - over / 2;
+  const limit = least(y * view.width + x) - over / 2;
   let cells = 0;
-  for (let dy = -AROUND_PX; dy <= AROUND_PX; dy++)
-    for (let dx = -AROUND_PX; dx <= AROUND_PX; dx++)
-      if (dx * dx + dy * dy <= AROUND_PX ** 2 && least((y + dy) * width + x + dx) > limit) cells++;
+  for (let dy = -reach; dy <= reach; dy++)
+    for (let dx = -reach; dx <= reach; dx++)
+      if (dx * dx + dy * dy <= reach ** 2 && least((y + dy) * view.width + x + dx) > limit) cells++;
   return Math.max(1, cells);
 }
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { chance } from '../../maths/index.ts';
 import { cardViewOf } from '../rectify/view.ts';
-import { type CardTones, GROUND_MM, TONES_PX_PER_MM } from './card-tones.ts';
+import { type CardTones, GROUND_MM } from './card-tones.ts';
 import { openedOf } from './opening.ts';
 import { silveringOf } from './silvering.ts';
 
@@ -14,7 +14,8 @@ const [DARK, BARE] = [0.15, 0.8];
 type Tone = (x: number, y: number) => number;
 
 function cardOf(tone: Tone, ground = 0.4): CardTones {
-  const view = { ...cardViewOf(SIZE, TONES_PX_PER_MM, GROUND_MM), most: [1, 1] as const };
+  const pxPerMm = 7;
+  const view = { ...cardViewOf(SIZE, pxPerMm, GROUND_MM), most: [1, 1] as const };
   const random = chance(3);
   const tones = new Float32Array(3 * view.width * view.height);
   for (let i = 0; i < view.width * view.height; i++) {
@@ -23,7 +24,7 @@ function cardOf(tone: Tone, ground = 0.4): CardTones {
     const on = x > 0 && y > 0 && x < SIZE[0] && y < SIZE[1];
     tones.fill((on ? tone(x, y) : ground) + 0.005 * random.normal(), 3 * i, 3 * i + 3);
   }
-  return { view, tones };
+  return { view, pxPerMm, tones };
 }
 
 /** Specks along the left edge, each `size` mm wide, of uneven lengths. */

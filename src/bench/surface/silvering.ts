@@ -5,7 +5,7 @@ import type { PointMm, SizeMm } from '../geometry/points.ts';
 import { viewPointOf } from '../rectify/view.ts';
 import { boxOf } from '../wear/place-extent.ts';
 import { blobsOf } from './blobs.ts';
-import { type CardTones, GROUND_MM, TONES_PX_PER_MM } from './card-tones.ts';
+import { type CardTones, GROUND_MM, pxOf } from './card-tones.ts';
 import { openedOf } from './opening.ts';
 
 /** Silvered places, and the width of the smallest speck of one that would have shown, mm. */
@@ -16,7 +16,7 @@ export interface Silvering {
 }
 
 /** Specks are narrower than 1.3 mm. */
-const REACH_PX = 4;
+const REACH_MM = 0.57;
 /** How much lighter in tone than what surrounds it a speck is at least. */
 const LEAST_TONE = 0.08;
 /** Bare foil and board are that near to the card's white in tone, and that grey. Judgement, no source. */
@@ -25,9 +25,9 @@ const MOST_COLOUR = 0.2;
 /** Silver shows on what is darker than this share of white, in tone. Judgement, no source. */
 const MOST_AROUND = 0.45;
 /** Specks within twice that of each other belong to one place. */
-const JOIN_PX = 5;
+const JOIN_MM = 0.7;
 /** Beside that distance around a place it is looked at what the print is there. */
-const BESIDE_PX = 8;
+const BESIDE_MM = 1.15;
 /** Share of pale print there from which on specks are gaps between letters. Judgement, no source. */
 const MOST_PALE = 0.15;
 const [LEAST_MM2, MOST_MM2] = [0.06, 40];
@@ -53,7 +53,7 @@ export function silveringOf(
   white: readonly number[],
 ): Silvering {
   const bright = brightOf(card, size, white);
-  const groups = groupsOf(bright.mask, card.view.width);
+  const groups = groupsOf(card, bright.mask);
   const places = groups.flatMap((cells) => placeOf(card, size, bright, cells) ?? []);
   const printed = places.map(({ boxMm }) => !borders || !inBorder(boxMm, size, borders));
   const inPrintMm2 = places.reduce((sum, { areaMm2 }, i) => sum + (printed[i] ? areaMm2 : 0), 0);
@@ -72,7 +72,8 @@ interface Bright {
   readonly ground: Float32Array;
 }
 
-function brightOf({ view, tones }: CardTones, [w, h]: SizeMm, white: readonly number[]): Bright {
+function brightOf(card: CardTones, size: SizeMm, white: readonly number[]): Bright {
+  const { view, tones } = card;
   const [red, green, blue] = white.map((light) => 1 / Math.sqrt(light)) as [number, number, number];
   const least = new Float32Array(tones.length / 3);
   const most = new Float32Array(tones.length / 3);
@@ -83,8 +84,8 @@ function brightOf({ view, tones }: CardTones, [w, h]: SizeMm, white: readonly nu
     least[i] = Math.min(r, g, b);
     most[i] = Math.max(r, g, b);
   }
-  blacken(least, view.width, [w, h]);
-  const ground = openedOf({ ...view, values: least }, REACH_PX).values;
+  blacken(least, card, size);
+  const ground = openedOf({ ...view, values: least }, pxOf(card, REACH_MM)).values;
   const mask = new Uint8Array(least.length);
   for (let i = 0; i < mask.length; i++) {
     const value = least[i] as number;
@@ -97,25 +98,27 @@ function brightOf({ view, tones }: CardTones, [w, h]: SizeMm, white: readonly nu
 }
 
 /** What lies outside the card is made darkest, so that ground is no speck's surrounding. */
-function blacken(values: Float32Array, width: number, [w, h]: SizeMm): void {
-  const from = Math.round(GROUND_MM * TONES_PX_PER_MM);
-  const [right, bottom] = [w, h].map((mm) => Math.round((mm + GROUND_MM) * TONES_PX_PER_MM));
+function blacken(values: Float32Array, card: CardTones, [w, h]: SizeMm): void {
+  const px = (mm: number) => pxOf(card, mm + GROUND_MM);
+  const [from, right, bottom] = [px(0), px(w), px(h)];
   for (let i = 0, y = 0; i < values.length; y++)
-    for (let x = 0; x < width; x++, i++)
-      if (x < from || y < from || x >= (right as number) || y >= (bottom as number)) values[i] = 0;
+    for (let x = 0; x < card.view.width; x++, i++)
+      if (x < from || y < from || x >= right || y >= bottom) values[i] = 0;
 }
 
 /** Cells of specks that lie near each other. */
-function groupsOf(mask: Uint8Array, width: number): readonly (readonly number[])[] {
+function groupsOf(card: CardTones, mask: Uint8Array): readonly (readonly number[])[] {
+  const { width } = card.view;
+  const join = pxOf(card, JOIN_MM);
   const wide = new Uint8Array(mask.length);
   for (let i = 0; i < mask.length; i++) {
     if (mask[i] === 0) continue;
-    for (let dy = -JOIN_PX; dy <= JOIN_PX; dy++)
-      wide.fill(1, i + dy * width - JOIN_PX, i + dy * width + JOIN_PX + 1);
+    for (let dy = -join; dy <= join; dy++)
+      wide.fill(1, i + dy * width - join, i + dy * width + join + 1);
   }
   return blobsOf(wide, width)
     .map((cells) => cells.filter((cell) => mask[cell] === 1))
-    .filter((cells) => cells.length > LEAST_MM2 * TONES_PX_PER_MM ** 2);
+    .filter((cells) => cells.length > LEAST_MM2 * card.pxPerMm ** 2);
 }
 
 interface Place {
@@ -132,21 +135,22 @@ interface Place {
 }
 
 function placeOf(
-  { view }: CardTones,
+  card: CardTones,
   [w, h]: SizeMm,
   bright: Bright,
   cells: readonly number[],
 ): Place | null {
+  const { view, pxPerMm } = card;
   const { least, ground } = bright;
   const points = cells.map((cell) =>
     viewPointOf(view, [cell % view.width, Math.floor(cell / view.width)]),
   );
-  if (paleAround(view.width, bright, cells) > MOST_PALE) return null;
+  if (paleAround(card, bright, cells) > MOST_PALE) return null;
   const edges = points.map(([x, y]) => Math.min(x, y, w - x, h - y));
-  const areaMm2 = cells.length / TONES_PX_PER_MM ** 2;
+  const areaMm2 = cells.length / pxPerMm ** 2;
   if (areaMm2 > MOST_MM2) return null;
   const [x0, y0, x1, y1] = boxOf(points);
-  const half = 0.5 / TONES_PX_PER_MM;
+  const half = 0.5 / pxPerMm;
   const specks = specksOf(cells, view.width);
   const [nearest, deepest] = [Math.min(...edges), Math.max(...edges)];
   if (specks.length < LEAST_SPECKS || (nearest < EDGE_MM && deepest < RIM_MM)) return null;
@@ -171,11 +175,13 @@ function placeOf(
 }
 
 /** Share of the print in and about the place that is pale and no speck. */
-function paleAround(width: number, { mask, least }: Bright, cells: readonly number[]): number {
+function paleAround(card: CardTones, { mask, least }: Bright, cells: readonly number[]): number {
+  const { width } = card.view;
+  const beside = pxOf(card, BESIDE_MM);
   const [x0, y0, x1, y1] = boxOf(cells.map((cell) => [cell % width, Math.floor(cell / width)]));
   let [pale, all] = [0, 0];
-  for (let y = y0 - BESIDE_PX; y <= y1 + BESIDE_PX; y++)
-    for (let x = x0 - BESIDE_PX; x <= x1 + BESIDE_PX; x++) {
+  for (let y = y0 - beside; y <= y1 + beside; y++)
+    for (let x = x0 - beside; x <= x1 + beside; x++) {
       const at = y * width + x;
       const tone = least[at] as number;
       if (!(tone > 0) || mask[at] === 1) continue;
@@ -246,7 +252,7 @@ function probabilityOf(place: Place, elsewhereMm2: number): number {
 }
 
 /** Width of the smallest bare speck whose light, spread by blur, still stands out on the dark print. */
-function limitOf({ view }: CardTones, { ground }: Bright): number | null {
+function limitOf({ view, pxPerMm }: CardTones, { ground }: Bright): number | null {
   const dark: number[] = [];
   for (let i = 0; i < ground.length; i += 7) {
     const value = ground[i] as number;
@@ -257,7 +263,7 @@ function limitOf({ view }: CardTones, { ground }: Bright): number | null {
   const usual = quantileOf(dark, 0.5);
   const contrast = BARE - usual;
   const needed = Math.max(LEAST_TONE, LEAST_WHITENESS - usual);
-  return Math.max(BLUR_MM * Math.sqrt(Math.min(1, needed / contrast)), 2 / TONES_PX_PER_MM);
+  return Math.max(BLUR_MM * Math.sqrt(Math.min(1, needed / contrast)), 2 / pxPerMm);
 }
 
 /** Share of the face that is dark enough, bare foil's tone as a share of white's, and a speck's blur. Judgement, no source. */

@@ -4,7 +4,7 @@ import type { PointMm, SizeMm } from '../geometry/points.ts';
 import { boxOf } from '../wear/place-extent.ts';
 import { type Band, bandOf, meanLeftOf, noiseOf } from './bands.ts';
 import { blobsOf } from './blobs.ts';
-import { type CardTones, TONES_PX_PER_MM } from './card-tones.ts';
+import type { CardTones } from './card-tones.ts';
 
 /** White specks of the border, and the width of the smallest that would have shown, mm. */
 export interface Specks {
@@ -19,7 +19,6 @@ const MOST_MM = 1.6;
 /** Least way in tone from the border to white at which a white speck can show. Judgement, no source. */
 const LEAST_CONTRAST = 0.12;
 const GROUND_FROM_TO = [-1.9, -0.9] as const;
-const CELL_MM2 = 1 / TONES_PX_PER_MM ** 2;
 
 /**
  * White specks where the border is of one colour. In a scan the dust on the glass looks the same:
@@ -46,7 +45,7 @@ export function specksOf(
     return width ? [width] : [];
   });
   return {
-    defects: found.map((blob) => defectOf(blob, share)),
+    defects: found.map((blob) => defectOf(blob, share, card.pxPerMm)),
     detectionLimitMm: widths.length > 0 && share >= 0.5 ? Math.max(...widths) : null,
   };
 }
@@ -69,7 +68,7 @@ function lightBlobsOf(band: Band, white: readonly number[]): readonly Blob[] {
   return blobsOf(mask, columns).flatMap((cells) => {
     const at = cells.map((cell) => [cell % columns, Math.floor(cell / columns)] as const);
     const touches = at.some(([x, y]) => y === 0 || y === rows - 1 || x === 0 || x === columns - 1);
-    if (touches || spanOf(at) > MOST_MM * TONES_PX_PER_MM) return [];
+    if (touches || spanOf(at) > MOST_MM * band.pxPerMm) return [];
     const peak = Math.max(...cells.map((cell) => mean[cell] as number));
     const sums = left.map((plane) => cells.reduce((sum, cell) => sum + (plane[cell] as number), 0));
     // Towards white no channel darkens.
@@ -146,14 +145,14 @@ function dustOf(band: Band): number {
   return blobsOf(mask, band.columns).length;
 }
 
-function defectOf({ points, shares, sds }: Blob, notDust: number): Defect {
+function defectOf({ points, shares, sds }: Blob, notDust: number, pxPerMm: number): Defect {
   const whole = shares.reduce((sum, share) => sum + share, 0);
   // A speck so small that blur spreads it reaches no full white; its light is kept in the sum.
-  const areaMm2 = (whole * CELL_MM2) / Math.max(PAPER, Math.max(...shares));
+  const areaMm2 = whole / pxPerMm ** 2 / Math.max(PAPER, Math.max(...shares));
   const weighed = (axis: 0 | 1) =>
     points.reduce((sum, point, i) => sum + point[axis] * (shares[i] as number), 0) / whole;
   const [x0, y0, x1, y1] = boxOf(points);
-  const half = 0.5 / TONES_PX_PER_MM;
+  const half = 0.5 / pxPerMm;
   const boxMm = [x0 - half, y0 - half, x1 + half, y1 + half] as const;
   return {
     kind: 'speck',
@@ -187,7 +186,7 @@ function limitOf(band: Band, white: readonly number[]): number | null {
   const contrast = contrastOf(band, white);
   if (contrast < LEAST_CONTRAST) return null;
   const least = Math.max(1.6 * LEAST_SDS * noiseOf(meanLeftOf(band)), LEAST_TONE);
-  return Math.max(BLUR_MM * Math.sqrt(Math.min(1, least / contrast)), 1 / TONES_PX_PER_MM);
+  return Math.max(BLUR_MM * Math.sqrt(Math.min(1, least / contrast)), 1 / band.pxPerMm);
 }
 
 /** Width over which a small speck is spread. Judgement, no source. */

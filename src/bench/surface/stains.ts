@@ -6,7 +6,7 @@ import { boxOf } from '../wear/place-extent.ts';
 import { type Band, bandOf } from './bands.ts';
 import { blobsOf } from './blobs.ts';
 import { boxMeanOf } from './box-mean.ts';
-import { type CardTones, TONES_PX_PER_MM } from './card-tones.ts';
+import { type CardTones, pxOf } from './card-tones.ts';
 
 /** Stains of the border, and the width of the smallest that would have shown, mm. */
 export interface Stains {
@@ -14,7 +14,7 @@ export interface Stains {
   readonly detectionLimitMm: number | null;
 }
 
-const SMOOTH_PX = 3;
+const SMOOTH_MM = 0.43;
 const LEAST_SDS = 4.5;
 const LEAST = { dark: 0.02, yellow: 0.03 };
 const LEAST_MM2 = 0.8;
@@ -60,7 +60,10 @@ function signalsOf(band: Band): { dark: Signal; yellow: Signal } {
   const dark = red.map((value, i) => -(value + (green[i] as number) + (blue[i] as number)) / 3);
   const yellow = red.map((value, i) => (value + (green[i] as number)) / 2 - (blue[i] as number));
   const signal = (values: Float32Array): Signal => {
-    const smooth = boxMeanOf({ width: columns, height: rows, values }, SMOOTH_PX).values;
+    const smooth = boxMeanOf(
+      { width: columns, height: rows, values },
+      pxOf(band, SMOOTH_MM),
+    ).values;
     const sizes = smooth.filter((_, i) => i % 7 === 0).map(Math.abs);
     return { values: smooth, sd: Math.max(1.4826 * quantileOf(sizes, 0.5), 1e-3) };
   };
@@ -87,13 +90,13 @@ function blotchesOf(band: Band, dark: Signal, yellow: Signal): readonly Blotch[]
   const mask = Uint8Array.from(dark.values, (value, i) =>
     value > leastDark || (yellow.values[i] as number) > leastYellow ? 1 : 0,
   );
+  const { pxPerMm } = band;
   return blobsOf(mask, band.columns).flatMap((cells) => {
     const columns = cells.map((cell) => cell % band.columns);
     const [from, to] = [Math.min(...columns), Math.max(...columns)];
     const long = to - from + 1;
-    const tooSmall = cells.length < LEAST_MM2 * TONES_PX_PER_MM ** 2;
-    if (tooSmall || long < SHORTEST_MM * TONES_PX_PER_MM || long > MOST_MM * TONES_PX_PER_MM)
-      return [];
+    const tooSmall = cells.length < LEAST_MM2 * pxPerMm ** 2;
+    if (tooSmall || long < SHORTEST_MM * pxPerMm || long > MOST_MM * pxPerMm) return [];
     const mean = (values: Float32Array) =>
       cells.reduce((sum, cell) => sum + (values[cell] as number), 0) / cells.length;
     const [d, y] = [mean(dark.values), mean(yellow.values)];
@@ -128,7 +131,7 @@ function defectOf(band: Band, blotch: Blotch, ground: number): Defect {
     band.place(cell % band.columns, Math.floor(cell / band.columns)),
   );
   const [x0, y0, x1, y1] = boxOf(points);
-  const areaMm2 = blotch.cells.length / TONES_PX_PER_MM ** 2;
+  const areaMm2 = blotch.cells.length / band.pxPerMm ** 2;
   const middle = (axis: 0 | 1) => points.reduce((sum, p) => sum + p[axis], 0) / points.length;
   return {
     kind: 'stain',

@@ -113,6 +113,21 @@ function drawn(marks: readonly Mark[], noise = 0.006, mirrored = false): Picture
   return pictureOf(WIDTH, HEIGHT, samples);
 }
 
+/** The picture at a third of its size: the mean of each three by three pixels. */
+function thirdOf({ width, samples }: Picture): Picture {
+  const [across, down] = [Math.floor(WIDTH / 3), Math.floor(HEIGHT / 3)];
+  const means = Uint8Array.from({ length: 3 * across * down }, (_, at) => {
+    const [x, y] = [Math.floor(at / 3) % across, Math.floor(at / 3 / across)];
+    let sum = 0;
+    for (let k = 0; k < 9; k++) {
+      const pixel = (3 * y + Math.floor(k / 3)) * width + 3 * x + (k % 3);
+      sum += samples[3 * pixel + (at % 3)] as number;
+    }
+    return Math.round(sum / 9);
+  });
+  return pictureOf(across, down, means);
+}
+
 function printed(x: number, y: number): number[] {
   if (x < 0 || y < 0 || x > SIZE[0] || y > SIZE[1]) return [0.25, 0.25, 0.25];
   const depth = Math.min(x, y, SIZE[0] - x, SIZE[1] - y);
@@ -222,6 +237,31 @@ describe('marks of one still picture', () => {
     };
     expect(limitOf(0.006)).toBeLessThan(0.3);
     expect(limitOf(0.03)).toBeGreaterThan(limitOf(0.006));
+  });
+
+  it('finds a stain and a print line in a picture of a third the size, and is quiet on a clean one', () => {
+    // The grid of 3.5 pixels a millimetre stands for the picture's own 3.3.
+    const small = (marks: readonly Mark[]) => {
+      const picture = thirdOf(drawn(marks));
+      const { width, height } = picture;
+      const corners = CORNERS.map(([x, y]) => [(x - 1) / 3, (y - 1) / 3]) as unknown as Corners;
+      return stillMarksOf(
+        picture,
+        cardMapOf(corners, SIZE, { k1: 0, width, height }),
+        FRAME,
+        false,
+      );
+    };
+    const marked = small(planted).defects.filter(({ p }) => p >= 0.5);
+    const stained = marked.find(({ kind }) => kind === 'stain');
+    const lined = marked.find(({ kind }) => kind === 'print-line');
+    expect(Math.abs((stained?.centreMm[1] ?? 0) - 60)).toBeLessThan(0.5);
+    // Columns lie 0.29 mm apart.
+    expect(Math.abs((lined?.centreMm[0] ?? 0) - 30)).toBeLessThan(0.3);
+    const clean = small([]);
+    expect(clean.defects.filter(({ p }) => p >= 0.5)).toEqual([]);
+    const least = clean.limits.find(({ where }) => where === 'of silvering where print is dark');
+    expect(least?.mm).toBeGreaterThan(0.5);
   });
 
   it('says nothing of the border of a card without one', () => {
