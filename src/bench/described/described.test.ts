@@ -61,6 +61,13 @@ describe('a listing beside what was measured', () => {
     expect(compared).toMatchObject([{ says: 'disagrees', named: ['small scratch'] }]);
   });
 
+  it('compares words once that title and text both say', () => {
+    const text = 'Near mint hare, foil. Near Mint, sharp corners.';
+    const amounts = [amount('corner-wear', 3, 0.1)];
+    const { compared } = compareWithWords(text, USUAL_WORDS, amounts);
+    expect(compared.map(({ words }) => words)).toEqual(['Near mint', 'sharp corners']);
+  });
+
   it('that promises nothing is silent', () => {
     expect(compareWithWords('A card.', USUAL_WORDS, []).silent).toBe(true);
   });

@@ -1,6 +1,6 @@
 import { within } from '../grade/amounts.ts';
 import type { Amount, Measure, Side } from '../grade/types.ts';
-import { findWords } from './find-words.ts';
+import { findWords, type Phrase } from './find-words.ts';
 import type { Meaning } from './words.ts';
 
 /** One thing that the seller's words promise, beside what was measured. */
@@ -51,7 +51,7 @@ export function compareWithWords(
   list: readonly Meaning[],
   amounts: readonly Amount[],
 ): Described {
-  const phrases = findWords(listing, list);
+  const phrases = saidOnce(findWords(listing, list));
   const named = (measure: Measure) =>
     phrases
       .filter(({ meanings }) => meanings.some((m) => m.measure === measure && m.atMost === null))
@@ -83,6 +83,13 @@ export function compareWithWords(
     ),
     silent: phrases.length === 0,
   };
+}
+
+/** Phrases without those that a listing repeats, in its title and its text. */
+function saidOnce(phrases: readonly Phrase[]): readonly Phrase[] {
+  const same = ({ words }: Phrase, other: Phrase) =>
+    words.toLowerCase() === other.words.toLowerCase();
+  return phrases.filter((one, i) => !phrases.slice(0, i).some((other) => same(one, other)));
 }
 
 function facesOf({ side }: Meaning): readonly Side[] {

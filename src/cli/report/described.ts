@@ -1,10 +1,16 @@
-import { type Described, UNITS } from '../../bench/index.ts';
+import { type Compared, type Described, UNITS } from '../../bench/index.ts';
 import { tableOf } from './table.ts';
 import { wrapped } from './width.ts';
 import { percent } from './words.ts';
 
-/** The seller's condition words beside what was measured, and what the pictures could not show of them. */
+const FIRST: readonly Compared['says'][] = ['disagrees', 'open', 'agrees'];
+
+/** The seller's condition words, what disagrees first, beside what was measured, and what the pictures could not show of them. */
 export function describedReport({ compared, unseen, silent }: Described, width: number): string {
+  const shown = compared.filter(
+    ({ says, side, measure }) =>
+      says !== 'open' || !unseen.some((one) => one.side === side && one.measure === measure),
+  );
   const table = tableOf(
     [
       { head: 'words' },
@@ -14,14 +20,16 @@ export function describedReport({ compared, unseen, silent }: Described, width: 
       { head: 'more than that', align: 'right' },
       { head: 'so' },
     ],
-    compared.map(({ words, side, measure, atMost, found, pMore, says }) => [
-      words,
-      `${side}, ${measure}`,
-      `${atMost} ${UNITS[measure]}`,
-      found.mean.toFixed(1),
-      percent(pMore),
-      says,
-    ]),
+    [...shown]
+      .sort((a, b) => FIRST.indexOf(a.says) - FIRST.indexOf(b.says))
+      .map(({ words, side, measure, atMost, found, pMore, says }) => [
+        words,
+        `${side}, ${measure}`,
+        `${atMost} ${UNITS[measure]}`,
+        found.mean.toFixed(1),
+        percent(pMore),
+        says,
+      ]),
     width,
   );
   const places = unseen.map(({ side, measure }) => `${measure} (${side})`).join(', ');
@@ -32,5 +40,5 @@ export function describedReport({ compared, unseen, silent }: Described, width: 
     ...(places ? [`Promised, but not to be seen in these pictures: ${places}.`] : []),
   ];
   const prose = words.flatMap((one) => wrapped(one, width)).map((line) => `${line}\n`);
-  return [compared.length > 0 ? table : '', prose.join('')].filter(Boolean).join('\n');
+  return [shown.length > 0 ? table : '', prose.join('')].filter(Boolean).join('\n');
 }
