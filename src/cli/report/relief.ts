@@ -1,6 +1,6 @@
 import type { Relief } from '../../bench/index.ts';
 import { likelyMarks } from './marks.ts';
-import { withDoubt } from './numbers.ts';
+import { half, withDoubt } from './numbers.ts';
 import { tableOf } from './table.ts';
 import { wrapped } from './width.ts';
 import { percent } from './words.ts';
@@ -49,7 +49,7 @@ export function reliefReport(
 /** The depth, or the height of a ridge, with twice its standard error. */
 function withRise(depth: number | null, height: number | null, sd: number | null): string {
   if (sd === null) return 'not known';
-  const doubt = `± ${(1.96 * sd).toFixed(3)}`;
+  const doubt = `± ${half(sd, 3)}`;
   if (height !== null) return `${height.toFixed(3)} ${doubt} high`;
   return depth === null ? 'not known' : `${depth.toFixed(3)} ${doubt}`;
 }

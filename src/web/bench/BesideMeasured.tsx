@@ -37,8 +37,8 @@ export function BesideMeasured({ now, other, names }: Props) {
         </tbody>
       </table>
       <p className="detail">
-        Doubts are one standard error. Marked: more than twice the doubt apart, which one difference
-        in twenty is by chance. Each picture is measured by itself, by what it can show.
+        Doubts hold 95 of 100. Marked: further apart than the doubt, which one difference in twenty
+        is by chance. Each picture is measured by itself, by what it can show.
       </p>
       {other.whyNot ? <p className="slip-note">{other.whyNot}</p> : null}
     </>

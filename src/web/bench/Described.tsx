@@ -1,7 +1,7 @@
 import type { BenchCopy } from '../../contract/index.ts';
 import { sayList } from '../../evidence/index.ts';
 import { Num } from '../marks/index.ts';
-import { count, sayP } from '../words/index.ts';
+import { count, sayDoubt, sayP } from '../words/index.ts';
 import { kindName } from './tell.ts';
 
 type Compared = NonNullable<BenchCopy['described']>['compared'][number];
@@ -67,7 +67,7 @@ function Rows({ compared }: { readonly compared: readonly Compared[] }) {
             {one.says === 'disagrees' ? <mark>“{one.words}”</mark> : `“${one.words}”`}{' '}
             <span className="detail">
               {thing(one)}: at most {one.atMost}, found {one.found.mean.toFixed(2)} ±{' '}
-              {one.found.sd.toFixed(2)} {unitOf(one.unit)}; {one.says}
+              {sayDoubt(one.found.sd, 2)} {unitOf(one.unit)}; {one.says}
               {one.named.length > 0 ? `; the listing itself names ${sayList(one.named)}` : ''}
             </span>
           </span>

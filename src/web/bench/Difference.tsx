@@ -1,6 +1,6 @@
 import type { BenchComparison, BenchFace } from '../../contract/index.ts';
 import { Num } from '../marks/index.ts';
-import { capital } from '../words/index.ts';
+import { capital, sayDoubt } from '../words/index.ts';
 import { BesideMeasured } from './BesideMeasured.tsx';
 
 interface Props {
@@ -31,7 +31,7 @@ export function Difference({ comparison, error, face, names }: Props) {
                 <span>
                   {capital(what)}{' '}
                   <span className="detail">
-                    {difference.toFixed(2)} ± {sd.toFixed(2)}
+                    {difference.toFixed(2)} ± {sayDoubt(sd, 2)}
                     {where
                       ? `, most at ${where[0].toFixed(1)} across and ${where[1].toFixed(1)} down`
                       : ''}

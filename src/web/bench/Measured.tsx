@@ -1,5 +1,6 @@
 import type { BenchFace } from '../../contract/index.ts';
 import { Num } from '../marks/index.ts';
+import { sayDoubt } from '../words/index.ts';
 import { sayShares, WHY_BORDER, WHY_SHARES, whySize } from './dimensions.ts';
 
 interface Props {
@@ -17,7 +18,7 @@ export function Measured({ face: { size, frame, outline }, title = 'Measured' }:
         {size ? (
           <Fact name="size" why={whySize(size)}>
             {size.sd
-              ? `${size.mm[0].toFixed(2)} ± ${size.sd[0].toFixed(2)} by ${size.mm[1].toFixed(2)} ± ${size.sd[1].toFixed(2)} mm`
+              ? `${size.mm[0].toFixed(2)} ± ${sayDoubt(size.sd[0], 2)} by ${size.mm[1].toFixed(2)} ± ${sayDoubt(size.sd[1], 2)} mm`
               : `${size.mm.join(' by ')} mm, as the dossier tells`}
           </Fact>
         ) : null}
@@ -40,14 +41,14 @@ export function Measured({ face: { size, frame, outline }, title = 'Measured' }:
 function FrameFacts({ frame }: { readonly frame: NonNullable<BenchFace['frame']> }) {
   const { borders, bordersSd, leftRight, topBottom, sd, rotation, rotationSd } = frame;
   const doubt = (side: 'left' | 'right' | 'top' | 'bottom') =>
-    bordersSd ? ` ± ${bordersSd[side].toFixed(2)}` : '';
+    bordersSd ? ` ± ${sayDoubt(bordersSd[side], 2)}` : '';
   return (
     <>
       <Fact name="left : right" why={WHY_SHARES}>
-        {sayShares(leftRight)} ± {sd[0].toFixed(1)} %
+        {sayShares(leftRight)} ± {sayDoubt(sd[0], 1)} %
       </Fact>
       <Fact name="top : bottom" why={WHY_SHARES}>
-        {sayShares(topBottom)} ± {sd[1].toFixed(1)} %
+        {sayShares(topBottom)} ± {sayDoubt(sd[1], 1)} %
       </Fact>
       {borders ? (
         <Fact name="borders" why={WHY_BORDER}>
@@ -58,14 +59,14 @@ function FrameFacts({ frame }: { readonly frame: NonNullable<BenchFace['frame']>
         </Fact>
       ) : null}
       <Fact name="turn of the print" why={WHY_TURN}>
-        {(Math.round(rotation * 100) / 100 || 0).toFixed(2)} ± {rotationSd.toFixed(2)}°
+        {(Math.round(rotation * 100) / 100 || 0).toFixed(2)} ± {sayDoubt(rotationSd, 2)}°
       </Fact>
     </>
   );
 }
 
 const WHY_TURN =
-  'How far the printed frame is turned against the card’s sides, clockwise as you read it. The doubt is one standard error.';
+  'How far the printed frame is turned against the card’s sides, clockwise as you read it. The doubt holds 95 of 100.';
 
 interface FactProps {
   readonly name: string;

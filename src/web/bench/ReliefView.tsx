@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { BenchFace, BenchRelief } from '../../contract/index.ts';
 import { Num } from '../marks/index.ts';
 import { pathOf, useRelief } from '../wire/index.ts';
-import { capital, outOfHundred, sayP } from '../words/index.ts';
+import { capital, outOfHundred, sayDoubt, sayP } from '../words/index.ts';
 import { Pane } from './Pane.tsx';
 import { type Part, toBox } from './part.ts';
 import { kindName, whereOn } from './tell.ts';
@@ -142,10 +142,10 @@ function DentList({ relief, size }: { readonly relief: BenchRelief; readonly siz
             <span>
               {capital(kindName(kind))}, {whereOn(centre, size)}{' '}
               <span className="detail">
-                {diameter.toFixed(2)} ± {diameterSd.toFixed(2)} mm wide at half its depth
+                {diameter.toFixed(2)} ± {sayDoubt(diameterSd, 2)} mm wide at half its depth
                 {depth === null
                   ? '; how deep, these pictures do not tell'
-                  : `, ${depth.toFixed(3)} ± ${(depthSd ?? 0).toFixed(3)} mm deep`}
+                  : `, ${depth.toFixed(3)} ± ${sayDoubt(depthSd ?? 0, 3)} mm deep`}
               </span>
             </span>
             <Num

@@ -1,4 +1,5 @@
 import type { BenchFace } from '../../contract/index.ts';
+import { sayDoubt } from '../words/index.ts';
 import { isHeld } from './tell.ts';
 
 /** One measurement of two pictures of a copy. */
@@ -6,9 +7,9 @@ export interface BesideRow {
   readonly what: string;
   readonly now: string;
   readonly other: string;
-  /** The first less the second with its standard error; empty where there is none. */
+  /** The first less the second with half its 95 % interval; empty where there is none. */
   readonly difference: string;
-  /** The difference is more than twice its standard error. */
+  /** The difference is more than that. */
   readonly apart: boolean;
 }
 
@@ -54,14 +55,14 @@ function numbersOf({ size, frame }: BenchFace): ReadonlyMap<string, Named> {
 function rowOf(what: string, now: Value, other: Value, unit: string, digits: number): BesideRow {
   const [by, sd] = [now.value - other.value, Math.hypot(now.sd, other.sd)];
   const said = ({ value, sd }: Value) =>
-    `${(value + 0).toFixed(digits)} ± ${sd.toFixed(digits)}${unit}`;
+    `${(value + 0).toFixed(digits)} ± ${sayDoubt(sd, digits)}${unit}`;
   const sign = by < 0 ? '−' : '+';
   return {
     what,
     now: said(now),
     other: said(other),
-    difference: `${sign}${Math.abs(by).toFixed(digits)} ± ${sd.toFixed(digits)}${unit}`,
-    apart: Math.abs(by) > 2 * sd,
+    difference: `${sign}${Math.abs(by).toFixed(digits)} ± ${sayDoubt(sd, digits)}${unit}`,
+    apart: Math.abs(by) > 1.96 * sd,
   };
 }
 

@@ -1,4 +1,5 @@
 import type { BenchFace } from '../../contract/index.ts';
+import { sayDoubt } from '../words/index.ts';
 import type { Part, Place } from './part.ts';
 
 /** A measured length with its two ends, drawn outside the card, and what stands at it. */
@@ -85,7 +86,7 @@ const NONE: Dimensions = { lines: [], labels: [] };
 type Size = NonNullable<BenchFace['size']>;
 
 function sizeWords({ mm, sd, from }: Size, k: 0 | 1): string[] {
-  if (sd) return [mm[k].toFixed(2), `± ${sd[k].toFixed(2)} mm`];
+  if (sd) return [mm[k].toFixed(2), `± ${sayDoubt(sd[k], 2)} mm`];
   return from === 'told' ? [`${mm[k]} mm`, 'as told'] : [`${mm[k].toFixed(2)} mm`];
 }
 
@@ -94,7 +95,7 @@ export function whySize({ sd, from }: Size): string {
   if (from === 'told') {
     return 'Not measured: the size that the dossier tells (width_mm, height_mm), which gives the picture its scale.';
   }
-  const doubt = sd ? ' The doubt is one standard error.' : '';
+  const doubt = sd ? ' The doubt holds 95 of 100.' : '';
   return `Measured between the straight sides, by the scale that the scan states.${doubt}`;
 }
 
@@ -104,7 +105,7 @@ export const WHY_BORDER =
 
 /** Where the shares of centering come from, in plain words. */
 export const WHY_SHARES =
-  'Shares of the two borders across the card, which add up to 100. The doubt is one standard error.';
+  'Shares of the two borders across the card, which add up to 100. The doubt holds 95 of 100.';
 
 type Borders = NonNullable<NonNullable<BenchFace['frame']>['borders']>;
 
@@ -146,13 +147,13 @@ function shares(frame: NonNullable<BenchFace['frame']>, box: Part): readonly Lab
     {
       at: [box.x - out - 8, box.y + box.height / 2],
       anchor: 'end',
-      lines: [sayShares(topBottom), `± ${sd[1].toFixed(1)} top to bottom`],
+      lines: [sayShares(topBottom), `± ${sayDoubt(sd[1], 1)} top to bottom`],
       why: WHY_SHARES,
     },
     {
       at: [box.x + box.width / 2, box.y + box.height + out + 4],
       anchor: 'middle',
-      lines: [sayShares(leftRight), `± ${sd[0].toFixed(1)} left to right`],
+      lines: [sayShares(leftRight), `± ${sayDoubt(sd[0], 1)} left to right`],
       why: WHY_SHARES,
     },
   ];

@@ -155,11 +155,11 @@ describe('dimension lines', () => {
       dimensionsOf(FACE, box, slim).labels.flatMap(({ lines }) => lines);
     expect(said(false)).toEqual(
       expect.arrayContaining([
-        '63.00 ± 0.06 mm',
-        '± 0.07 mm',
+        '63.00 ± 0.12 mm',
+        '± 0.14 mm',
         '4.67 mm',
         '55.6 : 44.4',
-        '± 0.4 top to bottom',
+        '± 0.8 top to bottom',
       ]),
     );
     expect(said(true)).not.toContain('55.6 : 44.4');

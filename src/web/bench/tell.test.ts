@@ -90,8 +90,8 @@ it('sets what was measured on two pictures side by side, with the doubt of the d
   });
   const rows = besideRows(framed(3.1, 0.03), framed(3.4, 0.04));
   expect(rows[0]).toEqual({
-    ...{ what: 'left border', now: '3.10 ± 0.03 mm', other: '3.40 ± 0.04 mm' },
-    ...{ difference: '−0.30 ± 0.05 mm', apart: true },
+    ...{ what: 'left border', now: '3.10 ± 0.06 mm', other: '3.40 ± 0.08 mm' },
+    ...{ difference: '−0.30 ± 0.10 mm', apart: true },
   });
   expect(rows.filter(({ apart }) => apart)).toHaveLength(1);
   expect(rows.at(-1)).toMatchObject({ what: 'marks held for true', now: '1', other: '1' });
