@@ -13,7 +13,7 @@ import type { Picture } from '../picture.ts';
 import { limit, partOf, stillMarksOf } from '../surface/still-marks.ts';
 import { wearOf } from '../wear/wear.ts';
 import { type Clarity, clarityOf, clarityWords, leastShown, notLight } from './clarity.ts';
-import { marksUnder } from './low-lamp.ts';
+import { isTwin, marksUnder } from './low-lamp.ts';
 import { sizeOf } from './size.ts';
 import type { CopyKnown, FaceAnswer } from './types.ts';
 
@@ -106,7 +106,7 @@ export function faceAlong(
     })),
     whyNot: why.length > 0 ? why.join(' ') : null,
     // Without millimetres marks are not looked for.
-    looks: outline.sizeMm ? looksAt(knownOf(picture, copy), copy) : [],
+    looks: outline.sizeMm ? looksAt(picture, copy) : [],
   };
 }
 
@@ -117,8 +117,11 @@ function knownOf(
   return { sizeMm, dpi: dpi ?? picture.dpi };
 }
 
-function looksAt({ dpi }: OutlineKnown, { raking }: CopyKnown): FaceAnswer['looks'] {
-  return [dpi === null ? 'photo' : 'scan', ...(raking.length > 0 ? (['raking'] as const) : [])];
+/** How a face was looked at; a low lamp without its twin shows too little to count. */
+function looksAt(picture: Picture, copy: CopyKnown): FaceAnswer['looks'] {
+  const { dpi } = knownOf(picture, copy);
+  const raked = copy.raking.some((low) => isTwin(low.picture, picture));
+  return [dpi === null ? 'photo' : 'scan', ...(raked ? (['raking'] as const) : [])];
 }
 
 /** Marks and what the picture could not show of them; none where no millimetres are known. */

@@ -27,11 +27,10 @@ export function marksUnder(
   face: Placed,
   known: OutlineKnown,
 ): LitMarks {
-  if (isSame(picture, face.picture)) return scratched(loneScratchesOf(face, azimuthDeg));
-  const { width, height } = face.picture;
-  if (picture.width === width && picture.height === height) {
+  if (isSame(picture, face.picture)) return alone(loneScratchesOf(face, azimuthDeg));
+  if (isTwin(picture, face.picture)) {
     const low = { picture, map: face.map };
-    const { defects, limits } = scratched(scratchesOf(low, face, azimuthDeg));
+    const { defects, limits } = scratched(scratchesOf(low, face, azimuthDeg), 'all over');
     const hints = reliefHintsOf(low, face, azimuthDeg);
     const scratches = defects.filter((one) => !hints.defects.some((hint) => liesAlong(one, hint)));
     return { defects: [...scratches, ...hints.defects], limits: [...limits, ...hints.limits] };
@@ -40,11 +39,21 @@ export function marksUnder(
   const [outline] = hypotheses;
   if (!outline || trouble || outline.sizeMm === null) return { defects: [], limits: [] };
   const map = cardMapOf(outline.corners, outline.sizeMm, outline.lens);
-  return scratched(loneScratchesOf({ picture, map }, azimuthDeg));
+  return alone(loneScratchesOf({ picture, map }, azimuthDeg));
 }
 
-function scratched({ defects, detectionLimitMm: mm }: Scratches): LitMarks {
-  return { defects, limits: mm === null ? [] : [{ kinds: ['scratch'], where: 'all over', mm }] };
+/** Whether a picture under a low lamp is by the camera of another under soft light, which stood still. */
+export function isTwin(low: Picture, soft: Picture): boolean {
+  return low.width === soft.width && low.height === soft.height && !isSame(low, soft);
+}
+
+/** Without a twin scratches are lost among lines of the print. */
+function alone(found: Scratches): LitMarks {
+  return scratched(found, 'where print is plain');
+}
+
+function scratched({ defects, detectionLimitMm: mm }: Scratches, where: Limit['where']): LitMarks {
+  return { defects, limits: mm === null ? [] : [{ kinds: ['scratch'], where, mm }] };
 }
 
 /** Whether a scratch is a likely fold's own flank, or the rim of a likely dent. */

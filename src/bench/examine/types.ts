@@ -40,6 +40,7 @@ export interface Limit {
     | 'along the edges'
     | 'in the border'
     | 'all over'
+    | 'where print is plain'
     | 'of silvering where print is dark';
   readonly mm: number;
 }
