@@ -84,7 +84,7 @@ describe('colour', () => {
     const { exit, out } = await answerTo(call);
     expect(exit).toBe(0);
     expect(out).toContain('predicted by the others alone');
-    expect(out.match(/^ +\d+ +\d+\.\d\d +0\.\d\d/gm)).toHaveLength(10);
+    expect(out.match(/^ +\d+ +\d+\.\d\d +\d\.\d\d/gm)).toHaveLength(10);
   });
 
   it.each([
