@@ -27,7 +27,6 @@ export function marksUnder(
   face: Placed,
   known: OutlineKnown,
 ): LitMarks {
-  if (isSame(picture, face.picture)) return alone(loneScratchesOf(face, azimuthDeg));
   if (isTwin(picture, face.picture)) {
     const low = { picture, map: face.map };
     const { defects, limits } = scratched(scratchesOf(low, face, azimuthDeg), 'all over');
@@ -35,6 +34,7 @@ export function marksUnder(
     const scratches = defects.filter((one) => !hints.defects.some((hint) => liesAlong(one, hint)));
     return { defects: [...scratches, ...hints.defects], limits: [...limits, ...hints.limits] };
   }
+  if (isSame(picture, face.picture)) return alone(loneScratchesOf(face, azimuthDeg));
   const { hypotheses, trouble } = findOutline(picture, known);
   const [outline] = hypotheses;
   if (!outline || trouble || outline.sizeMm === null) return { defects: [], limits: [] };

@@ -135,7 +135,10 @@ export function sumAlong(across: number, slope: number): void {
   }
 }
 
-/** At an offset and the slope summed last: the mean of the share of the length that is an edge and the odds of a faint, steady change. */
+/**
+ * At an offset and the slope summed last: the mean of the share of the length that is an edge and
+ * the odds of a faint, steady change.
+ */
 export function evidenceAt(m: number): number {
   const at = m * SEEN;
   const square =
@@ -150,7 +153,10 @@ export function evidenceAt(m: number): number {
   return ((summed[at + 4] as number) / ALONG + Math.min(1, Math.max(0, steady))) / 2;
 }
 
-/** At an offset and the slope summed last: the odds, one half where sure and more beyond, that the grain changes along the whole length, and not by chance. */
+/**
+ * At an offset and the slope summed last: the odds, one half where sure and more beyond, that the
+ * grain changes along the whole length, and not by chance.
+ */
 export function grainEvidenceAt(m: number): number {
   const at = m * SEEN + 5;
   const mean = (summed[at] as number) / ALONG;

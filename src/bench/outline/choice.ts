@@ -1,7 +1,7 @@
 import type { Stretch } from './band.ts';
 import type { Edges } from './edges.ts';
 import { poseOf } from './pose.ts';
-import { distance, type Quad, sideOf } from './quads.ts';
+import { apart, type Quad, SAME_PX, sideOf } from './quads.ts';
 import type { Reduced } from './reduced.ts';
 import { type SideGuess, sideGuesses } from './sides.ts';
 import { roundness, tipAt } from './tips.ts';
@@ -12,8 +12,6 @@ export interface Choice {
   readonly score: number;
   readonly tips: readonly number[];
   readonly sides: readonly number[];
-  /** Of each side, what speaks for another edge along it further out. */
-  readonly beyond: readonly number[];
   readonly misfit: number;
 }
 
@@ -119,8 +117,7 @@ function choiceOf(
     round[j] = tips.round[at] as number;
   }
   const sides = pick.map((of, i) => guesses[i]?.[of]?.evidence ?? 0);
-  const beyond = pick.map((of, i) => guesses[i]?.[of]?.beyond ?? 0);
-  return { corners, score, tips: round, sides, beyond, misfit: 0 };
+  return { corners, score, tips: round, sides, misfit: 0 };
 }
 
 interface Tips {
@@ -243,17 +240,8 @@ export function choicesOf(
   return MOST_CHOICES.map((most, ranking) =>
     apart(
       near.flatMap((of) => of[ranking] as readonly Choice[]).sort((a, b) => b.score - a.score),
+      SAME_PX,
       most,
     ),
   );
-}
-
-/** The first of the choices that lie apart from each other. */
-export function apart(choices: readonly Choice[], most: number): readonly Choice[] {
-  const kept: Choice[] = [];
-  for (const choice of choices) {
-    if (kept.length === most) break;
-    if (kept.every((other) => distance(choice.corners, other.corners) > 3)) kept.push(choice);
-  }
-  return kept;
 }

@@ -2,13 +2,13 @@ import { type Corners, distanceBetween, type PointPx } from '../geometry/points.
 import type { Picture } from '../picture.ts';
 import { fineOutline, firstCorner, outlineOf } from './answer.ts';
 import { amongRivals, beliefOf } from './belief.ts';
-import { apart, type Choice, choicesOf, withTips } from './choice.ts';
+import { type Choice, choicesOf, withTips } from './choice.ts';
 import { isCutOff } from './cut-off.ts';
 import { type Edges, edgesOf } from './edges.ts';
 import { seenCorners } from './figure.ts';
 import type { Fine } from './fine.ts';
 import { type Line, linesOf, settledLine } from './lines.ts';
-import { areaOf, distance, lieApart, type Quad, quadsOf } from './quads.ts';
+import { apart, areaOf, distance, lieApart, quadsOf, SAME_PX } from './quads.ts';
 import { type Reduced, reducedOf } from './reduced.ts';
 import { otherShape, troubleOf } from './trouble.ts';
 import type { Outline, OutlineAnswer, OutlineKnown } from './types.ts';
@@ -16,7 +16,8 @@ import type { Outline, OutlineAnswer, OutlineKnown } from './types.ts';
 const LINES = 70;
 const QUADS = 160;
 const FAMILIES = 6;
-const APART = 20;
+/** Figures so many pixels of the reduced picture from each other lead to other edges. */
+const FAMILY_PX = 20;
 
 /** A card whose sides stand so much otherwise to each other has not the size told. Judgement, no source. */
 const OTHER_SHAPE = 1.08;
@@ -26,14 +27,15 @@ const OTHER_SHAPE = 1.08;
  * them, and what to photograph again where the best of them is not to be trusted.
  */
 export function findOutline(picture: Picture, known: OutlineKnown): OutlineAnswer {
-  const answer = outlinesIn(picture, known);
+  const seen = seenIn(picture);
+  const answer = outlinesIn(picture, seen, known);
   const { sizeMm } = known;
   const isOpen = (answer.hypotheses[0]?.p ?? 0) < 0.5;
   if (!isOpen || sizeMm === null) return answer;
-  const { hypotheses, trouble } = outlinesIn(picture, { ...known, sizeMm: null });
-  const [seen] = hypotheses;
-  if (!seen || trouble || alike(seen.aspect, sizeMm[0] / sizeMm[1])) return answer;
-  return { ...answer, trouble: otherShape(sizeMm, Math.min(seen.aspect, 1 / seen.aspect)) };
+  const { hypotheses, trouble } = outlinesIn(picture, seen, { ...known, sizeMm: null });
+  const [own] = hypotheses;
+  if (!own || trouble || alike(own.aspect, sizeMm[0] / sizeMm[1])) return answer;
+  return { ...answer, trouble: otherShape(sizeMm, Math.min(own.aspect, 1 / own.aspect)) };
 }
 
 /** Whether two shapes differ by no more than tilt and cutting make, whichever way they lie. */
@@ -42,35 +44,46 @@ function alike(one: number, other: number): boolean {
   return off < Math.log(OTHER_SHAPE);
 }
 
-function outlinesIn(picture: Picture, known: OutlineKnown): OutlineAnswer {
+/** What a picture shows, whatever is known of the card. */
+interface PictureSeen {
+  readonly reduced: Reduced;
+  readonly edges: Edges;
+  readonly lines: readonly Line[];
+}
+
+function seenIn(picture: Picture): PictureSeen {
   const reduced = reducedOf(picture);
   const edges = edgesOf(reduced);
+  return { reduced, edges, lines: linesOf(edges, LINES).map((line) => settledLine(edges, line)) };
+}
+
+function outlinesIn(picture: Picture, seen: PictureSeen, known: OutlineKnown): OutlineAnswer {
+  const { reduced, edges, lines } = seen;
   const aspect = known.sizeMm ? known.sizeMm[0] / known.sizeMm[1] : null;
   const longMm = known.sizeMm ? Math.max(...known.sizeMm) : null;
-  const lines = linesOf(edges, LINES).map((line) => settledLine(edges, line));
   const quads = quadsOf(edges, lines, aspect, QUADS).map((quad) =>
     withTips(reduced, edges, quad, longMm),
   );
-  const families = familiesOf(quads.sort((a, b) => b.score - a.score));
-  const near = choicesOf(reduced, edges, families, { aspect, longMm }).flatMap((ranked) =>
-    ranked.filter((choice) => isNear(choice, ranked[0] as Choice)),
+  const ranked = [...quads].sort((a, b) => b.score - a.score);
+  const families = apart(ranked, FAMILY_PX, FAMILIES);
+  const near = choicesOf(reduced, edges, families, { aspect, longMm }).flatMap((choices) =>
+    choices.filter((choice) => isNear(choice, choices[0] as Choice)),
   );
-  const found = hypothesesOf(picture, reduced, apart(near, near.length), known);
-  const hypotheses = weighed(distinct(found, 2 * reduced.factor));
+  const found = hypothesesOf(picture, reduced, apart(near, SAME_PX), known);
+  const hypotheses = weighed(apart(found.sort(byProbability), 2 * reduced.factor));
   return {
     hypotheses: hypotheses.map(({ outline }) => outline),
-    trouble: troubleIn(picture, reduced, { edges, lines }, hypotheses),
+    trouble: troubleIn(picture, seen, hypotheses),
   };
 }
 
 function troubleIn(
   picture: Picture,
-  reduced: Reduced,
-  { edges, lines }: { readonly edges: Edges; readonly lines: readonly Line[] },
+  { reduced, edges, lines }: PictureSeen,
   [best, ...others]: readonly Hypothesis[],
 ): OutlineAnswer['trouble'] {
   const sure = best !== undefined && best.outline.p >= 0.5;
-  const two = sure && others.some(({ outline }) => isAnotherCard(outline, best.outline));
+  const two = sure && others.some((other) => isAnotherCard(other, best));
   if (sure && !two) return null;
   return troubleOf(reduced, {
     any: best !== undefined && best.choice.score > 0,
@@ -83,21 +96,12 @@ function troubleIn(
   });
 }
 
-/** The hypotheses that lie so many pixels apart, the likeliest first. */
-function distinct(found: readonly Hypothesis[], pixels: number): readonly Hypothesis[] {
-  const kept: Hypothesis[] = [];
-  for (const one of [...found].sort((a, b) => b.outline.p - a.outline.p))
-    if (kept.every(({ outline }) => distance(flat(outline), flat(one.outline)) >= pixels))
-      kept.push(one);
-  return kept;
-}
-
 /** Of outlines about one place only one can be right: their probabilities weighed together. */
 function weighed(found: readonly Hypothesis[]): readonly Hypothesis[] {
   return found
     .map((own) => {
       const rivals = found.filter(
-        (other) => other !== own && !lieApart(flat(own.outline), flat(other.outline)),
+        (other) => other !== own && !lieApart(own.corners, other.corners),
       );
       const p = amongRivals(
         own.outline.p,
@@ -105,11 +109,17 @@ function weighed(found: readonly Hypothesis[]): readonly Hypothesis[] {
       );
       return { ...own, outline: { ...own.outline, p } };
     })
-    .sort((a, b) => b.outline.p - a.outline.p);
+    .sort(byProbability);
+}
+
+function byProbability({ outline: a }: Hypothesis, { outline: b }: Hypothesis): number {
+  return b.p - a.p;
 }
 
 interface Hypothesis {
   readonly outline: Outline;
+  /** The outline's corners as x, y, x, y, … in pixels. */
+  readonly corners: Float64Array;
   readonly choice: Choice;
   readonly fine: Fine;
 }
@@ -134,9 +144,9 @@ function hypothesesOf(
   const found: Hypothesis[] = [];
   for (const choice of choices) {
     const corners = cornersOf(choice, reduced);
-    const isAnswered = ({ outline, choice: other }: Hypothesis) =>
-      (outline.p >= 0.5 && distance(flat(outline), flat({ corners })) < SAME * reduced.factor) ||
-      (outline.p >= SURE && !lieApart(choice.corners, other.corners));
+    const isAnswered = ({ outline: { p }, corners: own, choice: other }: Hypothesis) =>
+      (p >= 0.5 && distance(own, flat(corners)) < SAME * reduced.factor) ||
+      (p >= SURE && !lieApart(choice.corners, other.corners));
     if (!found.some(isAnswered))
       found.push(...hypothesisOf(picture, corners, choice, known, 3 * reduced.factor));
   }
@@ -151,21 +161,13 @@ const SURE = 0.95;
 /** Two cards of one kind that lie beside each other look alike to so much of their areas. */
 const ALIKE = 0.75;
 
-function isAnotherCard(other: Outline, one: Outline): boolean {
-  const [a, b] = [areaOf(flat(other)), areaOf(flat(one))];
+function isAnotherCard(other: Hypothesis, one: Hypothesis): boolean {
+  const [a, b] = [areaOf(other.corners), areaOf(one.corners)];
   return (
-    other.p >= 0.5 && Math.min(a, b) > ALIKE * Math.max(a, b) && lieApart(flat(other), flat(one))
+    other.outline.p >= 0.5 &&
+    Math.min(a, b) > ALIKE * Math.max(a, b) &&
+    lieApart(other.corners, one.corners)
   );
-}
-
-/** Figures far enough from each other that each leads to other edges. */
-function familiesOf(quads: readonly Quad[]): readonly Quad[] {
-  const kept: Quad[] = [];
-  for (const quad of quads) {
-    if (kept.length === FAMILIES) break;
-    if (kept.every((other) => distance(other.corners, quad.corners) > APART)) kept.push(quad);
-  }
-  return kept;
 }
 
 function cornersOf(choice: Choice, { width, height, factor }: Reduced): readonly PointPx[] {
@@ -188,7 +190,8 @@ function hypothesisOf(
   if (!fine) return [];
   const first = firstCorner(seenCorners(fine.figure), known.sizeMm);
   const p = beliefOf(choice, fine, shortSide(corners));
-  return [{ outline: outlineOf(fine, known, p, first), choice, fine }];
+  const outline = outlineOf(fine, known, p, first);
+  return [{ outline, corners: flat(outline.corners), choice, fine }];
 }
 
 function shortSide(corners: readonly PointPx[]): number {
@@ -197,7 +200,7 @@ function shortSide(corners: readonly PointPx[]): number {
   );
 }
 
-function flat({ corners }: { readonly corners: readonly PointPx[] }): Float64Array {
+function flat(corners: readonly PointPx[]): Float64Array {
   return Float64Array.from(corners.flat());
 }
 

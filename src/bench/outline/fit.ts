@@ -9,9 +9,6 @@ export interface Fit {
   readonly figure: Figure;
   /** Covariance of x0, y0, … y3 in pixels and k1, 9 × 9 by rows, without floors. */
   readonly covariance: Float64Array;
-  /** Of each side: share of strips that hold it, and the scatter of their edges in pixels. */
-  readonly held: Float64Array;
-  readonly scatter: Float64Array;
 }
 
 /** What is asked of a fit. */
@@ -54,13 +51,13 @@ export function fitFigure(strips: Strips, start: Figure, terms: FitTerms): Fit {
   }
   if (!state) throw new RangeError('A fit needs at least one round.');
   const covariance = covarianceOf(state.normal, state.scatter, figure, terms.floor);
-  return { figure, covariance, held: state.held, scatter: state.scatter };
+  return { figure, covariance };
 }
 
 interface State {
   readonly figure: Figure;
   readonly normal: Float64Array;
-  readonly held: Float64Array;
+  /** Of each side's edges, in pixels. */
   readonly scatter: Float64Array;
 }
 
@@ -103,13 +100,11 @@ function round(
   const { unit } = centreOf(lens);
   const sums = { normal: new Float64Array(PARAMETERS ** 2), right: new Float64Array(PARAMETERS) };
   const { normal, right } = sums;
-  const held = new Float64Array(4);
   const scatter = new Float64Array(4);
   const usual = usualOf(strips);
   for (let side = 0; side < 4; side++) {
     const edges = nearest(strips, guess, side, scale, usual[side] as number);
     addEdges(sums, strips, figure, side, edges);
-    held[side] = edges.length / STRIPS;
     scatter[side] = scatterOf(edges, guess);
   }
   if (terms.bowSd > 0) {
@@ -122,7 +117,7 @@ function round(
   const angle = figure.angle.map((v, i) => v + (step[i] as number));
   const c = figure.c.map((v, i) => v + (step[4 + i] as number));
   const k1 = Math.min(MOST_BOW, Math.max(-MOST_BOW, lens.k1 + (step[8] as number)));
-  return { figure: figureOfSides(angle, c, { ...lens, k1 }), normal, held, scatter };
+  return { figure: figureOfSides(angle, c, { ...lens, k1 }), normal, scatter };
 }
 
 /** Takes the bow out of the normal equations, so that it stays as it is. */

@@ -39,7 +39,7 @@ export function quadsOf(
   for (let p = 0; p < pairs.length; p++)
     for (let q = p + 1; q < pairs.length; q++)
       tryQuad(grid, pairs[p] as Pair, pairs[q] as Pair, aspect, best);
-  return apart(best.sorted(), count);
+  return apart(best.sorted(), SAME_PX, count);
 }
 
 type Pair = readonly [number, number];
@@ -196,15 +196,22 @@ function clockwise(p: Float64Array): Float64Array {
   return Float64Array.of(0, 1, 6, 7, 4, 5, 2, 3).map((i) => p[i] as number);
 }
 
-/** Those that lie apart from every better one, at most `count`. */
-function apart(quads: readonly Quad[], count: number): readonly Quad[] {
-  const kept: Quad[] = [];
-  for (const quad of quads) {
-    if (kept.length === count) break;
-    if (kept.every((other) => distance(quad.corners, other.corners) > 3)) kept.push(quad);
+/** Figures that lie more than so many pixels from every better one, the best first, at most `most`. */
+export function apart<T extends { readonly corners: Float64Array }>(
+  figures: readonly T[],
+  pixels: number,
+  most = figures.length,
+): readonly T[] {
+  const kept: T[] = [];
+  for (const figure of figures) {
+    if (kept.length === most) break;
+    if (kept.every((other) => distance(figure.corners, other.corners) > pixels)) kept.push(figure);
   }
   return kept;
 }
+
+/** Figures of the reduced picture within so many of its pixels of a better one are that one. */
+export const SAME_PX = 3;
 
 /** The largest distance between corners, whichever the first is. */
 export function distance(p: Float64Array, q: Float64Array): number {
