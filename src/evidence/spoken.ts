@@ -134,3 +134,8 @@ export function sayList(items: readonly string[], last = 'and'): string {
   if (items.length < 2) return items.join('');
   return `${items.slice(0, -1).join(', ')} ${last} ${items.at(-1)}`;
 }
+
+/** A doubt as it is printed after ±: half the width of a 95 % interval, never rounded down to nothing. */
+export function sayDoubt(sd: number, digits: number): string {
+  return Math.max(1.96 * sd, 10 ** -digits).toFixed(digits);
+}

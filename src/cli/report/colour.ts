@@ -1,7 +1,7 @@
 import { differenceFrom, type Measured } from '../../bench/index.ts';
+import { sayDoubt } from '../../evidence/index.ts';
 import type { ChartColours } from '../chart-colours.ts';
 import type { ChartPatch } from '../chart-file.ts';
-import { half } from './numbers.ts';
 import { type Row, tableOf } from './table.ts';
 import { wrapped } from './width.ts';
 import { percent } from './words.ts';
@@ -39,8 +39,8 @@ function rowOf(i: number, measured: Measured, { reference }: ChartPatch): readon
   const found = reference && differenceFrom(measured, reference);
   return [
     String(i),
-    ...([0, 1, 2] as const).flatMap((k) => [lab[k].toFixed(2), half(sd[k], 2)]),
-    found ? `${found.dE00.toFixed(2)} ± ${half(found.sd, 2)}` : '',
+    ...([0, 1, 2] as const).flatMap((k) => [lab[k].toFixed(2), sayDoubt(sd[k], 2)]),
+    found ? `${found.dE00.toFixed(2)} ± ${sayDoubt(found.sd, 2)}` : '',
     found ? found.byChance.toFixed(2) : '',
   ];
 }

@@ -1,5 +1,6 @@
 import type { Comparison, MarkAgainst, Sign } from '../../bench/index.ts';
-import { fixed, half } from './numbers.ts';
+import { sayDoubt } from '../../evidence/index.ts';
+import { fixed } from './numbers.ts';
 import { tableOf } from './table.ts';
 import { wrapped } from './width.ts';
 
@@ -25,7 +26,7 @@ export function comparisonReport(found: Compared, width: number): string {
     found.findings.map(({ what, difference, sd, log10Lr, whereMm }) => [
       what,
       fixed(difference, 3),
-      half(sd, 3),
+      sayDoubt(sd, 3),
       `${log10Lr > 0 ? '+' : ''}${fixed(log10Lr, 2)}`,
       whereMm ? whereMm.map((mm) => mm.toFixed(0)).join(', ') : '',
     ]),

@@ -5,12 +5,16 @@ import { percent } from './words.ts';
 
 const FIRST: readonly Compared['says'][] = ['disagrees', 'open', 'agrees'];
 
-/** The seller's condition words, what disagrees first, beside what was measured, and what the pictures could not show of them. */
+/**
+ * The seller's condition words beside what was measured, what disagrees first, and what the pictures
+ * could not show of them.
+ */
 export function describedReport({ compared, unseen, silent }: Described, width: number): string {
   const shown = compared.filter(
     ({ says, side, measure }) =>
       says !== 'open' || !unseen.some((one) => one.side === side && one.measure === measure),
   );
+  shown.sort((a, b) => FIRST.indexOf(a.says) - FIRST.indexOf(b.says));
   const table = tableOf(
     [
       { head: 'words' },
@@ -20,16 +24,14 @@ export function describedReport({ compared, unseen, silent }: Described, width: 
       { head: 'more than that', align: 'right' },
       { head: 'so' },
     ],
-    [...shown]
-      .sort((a, b) => FIRST.indexOf(a.says) - FIRST.indexOf(b.says))
-      .map(({ words, side, measure, atMost, found, pMore, says }) => [
-        words,
-        `${side}, ${measure}`,
-        `${atMost} ${UNITS[measure]}`,
-        found.mean.toFixed(1),
-        percent(pMore),
-        says,
-      ]),
+    shown.map(({ words, side, measure, atMost, found, pMore, says }) => [
+      words,
+      `${side}, ${measure}`,
+      `${atMost} ${UNITS[measure]}`,
+      found.mean.toFixed(1),
+      percent(pMore),
+      says,
+    ]),
     width,
   );
   const places = unseen.map(({ side, measure }) => `${measure} (${side})`).join(', ');

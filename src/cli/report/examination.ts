@@ -7,11 +7,12 @@ import {
   type SetByHand,
   type Sign,
 } from '../../bench/index.ts';
+import { sayDoubt } from '../../evidence/index.ts';
 import type { Measured } from '../examine/measure.ts';
 import { colourReport } from './colour.ts';
 import { describedReport } from './described.ts';
 import { marksReport } from './marks.ts';
-import { half, sizeNumbers, withDoubt } from './numbers.ts';
+import { sizeNumbers, withDoubt } from './numbers.ts';
 import { reliefReport } from './relief.ts';
 import { screenReport } from './screen.ts';
 import { tableOf } from './table.ts';
@@ -71,7 +72,7 @@ function sizeWords(size: MeasuredSize): string {
 function frameRows({ bordersMm, bordersSdMm, centering, ...print }: Frame): readonly string[][] {
   const { leftRight, topBottom, sd } = centering;
   const shares = ([a, b]: readonly [number, number], doubt: number) =>
-    `${a.toFixed(1)} / ${b.toFixed(1)} (± ${half(doubt, 1)})`;
+    `${a.toFixed(1)} / ${b.toFixed(1)} (± ${sayDoubt(doubt, 1)})`;
   const borders =
     bordersMm && bordersSdMm
       ? (['left', 'right', 'top', 'bottom'] as const).map((side) => [

@@ -1,19 +1,15 @@
 import type { MeasuredSize } from '../../bench/index.ts';
+import { sayDoubt } from '../../evidence/index.ts';
 
 /** A value with the half width of its 95 % interval. */
 export function withDoubt(value: number, sd: number): string {
-  return `${fixed(value, 2)} ± ${half(sd, 2)}`;
+  return `${fixed(value, 2)} ± ${sayDoubt(sd, 2)}`;
 }
 
 /** A number to so many places; nothing has no sign. */
 export function fixed(value: number, places: number): string {
   const text = value.toFixed(places);
   return Number(text) === 0 ? (0).toFixed(places) : text;
-}
-
-/** Half the width of a 95 % interval, never rounded down to nothing. */
-export function half(sd: number, places: number): string {
-  return Math.max(1.96 * sd, 10 ** -places).toFixed(places);
 }
 
 /** Width and height, with their doubt where they were measured. */

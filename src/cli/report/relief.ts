@@ -1,6 +1,7 @@
 import type { Relief } from '../../bench/index.ts';
+import { sayDoubt } from '../../evidence/index.ts';
 import { likelyMarks } from './marks.ts';
-import { half, withDoubt } from './numbers.ts';
+import { withDoubt } from './numbers.ts';
 import { tableOf } from './table.ts';
 import { wrapped } from './width.ts';
 import { percent } from './words.ts';
@@ -46,10 +47,10 @@ export function reliefReport(
   return [table, words.join('')].filter((part) => part !== '').join('\n');
 }
 
-/** The depth, or the height of a ridge, with twice its standard error. */
+/** The depth, or the height of a ridge, with half of its 95 % interval. */
 function withRise(depth: number | null, height: number | null, sd: number | null): string {
   if (sd === null) return 'not known';
-  const doubt = `± ${half(sd, 3)}`;
+  const doubt = `± ${sayDoubt(sd, 3)}`;
   if (height !== null) return `${height.toFixed(3)} ${doubt} high`;
   return depth === null ? 'not known' : `${depth.toFixed(3)} ${doubt}`;
 }

@@ -1,7 +1,7 @@
 import type { BenchCopy } from '../../contract/index.ts';
-import { sayList } from '../../evidence/index.ts';
+import { sayDoubt, sayList } from '../../evidence/index.ts';
 import { Num } from '../marks/index.ts';
-import { count, sayDoubt, sayP } from '../words/index.ts';
+import { count, sayP } from '../words/index.ts';
 import { kindName } from './tell.ts';
 
 type Compared = NonNullable<BenchCopy['described']>['compared'][number];

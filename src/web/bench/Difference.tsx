@@ -1,6 +1,7 @@
 import type { BenchComparison, BenchFace } from '../../contract/index.ts';
+import { sayDoubt } from '../../evidence/index.ts';
 import { Num } from '../marks/index.ts';
-import { capital, sayDoubt } from '../words/index.ts';
+import { capital } from '../words/index.ts';
 import { BesideMeasured } from './BesideMeasured.tsx';
 
 interface Props {

@@ -1,6 +1,6 @@
 import type { BenchFace } from '../../contract/index.ts';
+import { sayDoubt } from '../../evidence/index.ts';
 import { Num } from '../marks/index.ts';
-import { sayDoubt } from '../words/index.ts';
 import { sayShares, WHY_BORDER, WHY_SHARES, whySize } from './dimensions.ts';
 
 interface Props {

@@ -1,8 +1,9 @@
 import { useState } from 'react';
 import type { BenchFace, BenchRelief } from '../../contract/index.ts';
+import { sayDoubt } from '../../evidence/index.ts';
 import { Num } from '../marks/index.ts';
 import { pathOf, useRelief } from '../wire/index.ts';
-import { capital, outOfHundred, sayDoubt, sayP } from '../words/index.ts';
+import { capital, outOfHundred, sayP } from '../words/index.ts';
 import { Pane } from './Pane.tsx';
 import { type Part, toBox } from './part.ts';
 import { kindName, whereOn } from './tell.ts';

@@ -1,5 +1,5 @@
 import type { BenchFace } from '../../contract/index.ts';
-import { sayDoubt } from '../words/index.ts';
+import { sayDoubt } from '../../evidence/index.ts';
 import { isHeld } from './tell.ts';
 
 /** One measurement of two pictures of a copy. */

@@ -1,5 +1,5 @@
 import type { BenchFace } from '../../contract/index.ts';
-import { sayDoubt } from '../words/index.ts';
+import { sayDoubt } from '../../evidence/index.ts';
 import type { Part, Place } from './part.ts';
 
 /** A measured length with its two ends, drawn outside the card, and what stands at it. */

@@ -5,11 +5,6 @@ export function sayP(p: number): string {
   return p.toFixed(2);
 }
 
-/** A doubt as it is printed after ±: half the width of a 95 % interval, never rounded down to nothing. */
-export function sayDoubt(sd: number, digits: number): string {
-  return Math.max(1.96 * sd, 10 ** -digits).toFixed(digits);
-}
-
 /** A count with its noun: `1 claim`, `12 claims`. */
 export function count(n: number, one: string, many = `${one}s`): string {
   return `${n} ${n === 1 ? one : many}`;
